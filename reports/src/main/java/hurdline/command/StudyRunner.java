@@ -8,7 +8,7 @@ final class StudyRunner {
   private StudyRunner() {}
 
   /**
-   * @param simulates how many there are in all
+   * @param simulations how many there are in all
    */
   static <A> Optional<A> inSight(
       CommandContext setting, OutputFlags shown, int simulations, Simulation<A> study) {

@@ -180,7 +180,7 @@ final class PlanTables {
         .text(
             "joint 95 % interval",
             row -> wording.interval(row.worth(), row.low95(), row.high95(), row.unit()))
-        .yes("significant", ChangeoverRow::toldApart)
+        .yes("significant", ChangeoverRow::significant)
         .of(answer.avoided());
   }
 
@@ -294,7 +294,7 @@ final class PlanTables {
         .text("difference", of -> number(of.row()))
         .text("unit", of -> wording.unit(of.row().unit()))
         .text("joint 95 % interval", of -> interval(of.row()))
-        .yes("significantly different", of -> of.row().toldApart())
+        .yes("significantly different", of -> of.row().significant())
         .of(rows);
   }
 

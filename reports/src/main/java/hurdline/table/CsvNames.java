@@ -108,7 +108,7 @@ final class CsvNames implements FieldNamingStrategy {
     if (part.equals("option") && record.getSimpleName().endsWith("Row")) {
       return "alternative";
     }
-    return part.equals("toldApart") ? "significant" : withBars(part);
+    return withBars(part);
   }
 
   /** Of what a list is; the part's own type where it is none. */

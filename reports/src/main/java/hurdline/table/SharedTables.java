@@ -43,7 +43,7 @@ final class SharedTables {
         r.lowJoint(),
         r.highJoint(),
         r.interval(),
-        r.toldApart() ? "yes" : "no",
+        r.significant() ? "yes" : "no",
         r.replicationsNeeded(),
         r.varianceRemoved(),
         r.replications());

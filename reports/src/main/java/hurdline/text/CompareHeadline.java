@@ -170,7 +170,7 @@ public final class CompareHeadline {
                   row.measure().equals(Measure.MONEY_MARGIN.of())
                       ? "margin"
                       : names.crop(answer.outline().lines().get(0).crop()) + " fed";
-              return row.toldApart() || row.replications() < 2 || row.difference() == 0
+              return row.significant() || row.replications() < 2 || row.difference() == 0
                   ? moved(option, row, of)
                   : undecided(option, row, of);
             });

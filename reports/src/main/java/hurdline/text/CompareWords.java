@@ -105,7 +105,7 @@ public final class CompareWords {
           .filter(
               row ->
                   isTold(row)
-                      && !row.toldApart()
+                      && !row.significant()
                       && row.replications() > 1
                       && row.highJoint() > row.lowJoint())
           .ifPresent(

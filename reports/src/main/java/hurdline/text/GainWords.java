@@ -53,7 +53,7 @@ public final class GainWords {
   private String sentence(String measure) {
     List<GainRow> ranked = ranked(measure);
     List<GainRow> better =
-        ranked.stream().filter(row -> row.toldApart() && row.gain() > 0).toList();
+        ranked.stream().filter(row -> row.significant() && row.gain() > 0).toList();
     String label = label(measure);
     if (better.isEmpty()) {
       return "Of " + label + " nothing brings more that can be significant";
@@ -88,7 +88,7 @@ public final class GainWords {
   private String suggested(String measure) {
     GainRow first = ranked(measure).get(0);
     return mostHolding(measure)
-        .filter(holder -> first.toldApart() && first.gain() > 0)
+        .filter(holder -> first.significant() && first.gain() > 0)
         .map(
             holder ->
                 holder.cause().equals(first.what())

@@ -132,7 +132,7 @@ public final class SeasonHeadline {
                     + " is ahead by "
                     + amount(row)
                     + off(row)
-                    + (row.toldApart()
+                    + (row.significant()
                         ? ""
                         : "; that is not statistically significant" + enough(row)));
   }

@@ -76,7 +76,7 @@ public final class SeasonWords {
         + " earns "
         + wording.withInterval(row.worth(), row.low95(), row.high95(), row.unit())
         + " more"
-        + (row.toldApart() || !ranges ? "." : ", no significant difference from zero.");
+        + (row.significant() || !ranges ? "." : ", no significant difference from zero.");
   }
 
   /** Which plan earns the most, and which most surely finishes its crops. */

@@ -117,7 +117,7 @@ final class VerdictWords {
     return answer
         .difference(plan, other, measure)
         .or(() -> answer.difference(other, plan, measure))
-        .filter(pair -> pair.row().toldApart())
+        .filter(pair -> pair.row().significant())
         .isPresent();
   }
 
@@ -148,7 +148,7 @@ final class VerdictWords {
         -r.highJoint(),
         -r.lowJoint(),
         r.interval(),
-        r.toldApart(),
+        r.significant(),
         r.replicationsNeeded(),
         r.varianceRemoved(),
         r.replications());

@@ -128,7 +128,7 @@ public final class YardWords {
     }
     String told =
         answer.gains().stream()
-            .filter(row -> row.toldApart() && row.gain() < 0)
+            .filter(row -> row.significant() && row.gain() < 0)
             .sorted(Comparator.comparingDouble(GainRow::gain))
             .limit(SHORTER_TOLD)
             .map(this::shorter)

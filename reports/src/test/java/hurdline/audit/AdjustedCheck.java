@@ -10,7 +10,7 @@ import hurdline.measure.Measure;
 final class AdjustedCheck implements Check {
   static final String ADJUSTED = "means adjusted for the drawn crop";
 
-  /** Of {@link Measure. */
+  /** Of {@link Measure#MASS_DRAWN_OVER_MEAN}. */
   private static final double MEAN_OF_CONTROL = 1;
 
   @Override

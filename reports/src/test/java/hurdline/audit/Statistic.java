@@ -218,8 +218,8 @@ final class Statistic {
   }
 
   /**
-   * Lower 95 % limit of a quantile, an order statistic: the value of the greatest rank i with P(B <
-   * i) ≤ 0.025.
+   * Lower 95 % limit of a quantile, an order statistic: the value of the greatest rank i with P(B ≤
+   * i − 1) ≤ 0.025.
    */
   double quantileLow(double share) {
     return ranked(rankBelow(share));

@@ -275,7 +275,7 @@ public final class SampleCompare {
         .with(DifferenceRow::lowJoint, by - half)
         .with(DifferenceRow::highJoint, by + half)
         .with(DifferenceRow::interval, "student")
-        .with(DifferenceRow::toldApart, apart)
+        .with(DifferenceRow::significant, apart)
         .with(DifferenceRow::replicationsNeeded, needed)
         .with(DifferenceRow::varianceRemoved, half == 0 ? NONE : 0.82)
         .with(DifferenceRow::replications, 40)

@@ -16,7 +16,7 @@ import java.util.List;
 public final class SampleDay {
   private SampleDay() {}
 
-  /** {@link SampleAnswer with a trace. */
+  /** {@link SampleAnswer} with a trace. */
   public static RunAnswer traced() {
     RunAnswer year = SampleAnswer.year();
     return Draft.from(year)

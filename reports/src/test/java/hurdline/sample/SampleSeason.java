@@ -216,7 +216,7 @@ public final class SampleSeason {
             .with(DifferenceRow::lowJoint, by - half)
             .with(DifferenceRow::highJoint, by + half)
             .with(DifferenceRow::interval, "student")
-            .with(DifferenceRow::toldApart, apart)
+            .with(DifferenceRow::significant, apart)
             .with(DifferenceRow::replicationsNeeded, apart ? 3 : Double.NaN)
             .with(DifferenceRow::varianceRemoved, half == 0 ? Double.NaN : 0.9)
             .with(DifferenceRow::replications, 40)

@@ -47,7 +47,7 @@ class ColumnsTest {
   void aColumnIsThePartThatTheRecordCallsSo() {
     GainRow gain = SampleCompare.two().further().gains().get(0);
     assertThat(new Columns(GainRow.class, "gain,significant,what").cells(gain))
-        .containsExactly(gain.gain(), gain.toldApart() ? "yes" : "no", gain.what());
+        .containsExactly(gain.gain(), gain.significant() ? "yes" : "no", gain.what());
     PaybackRow payback = SampleCompare.two().payback().get(0);
     assertThat(new Columns(PaybackRow.class, "alternative,quantity").cells(payback))
         .containsExactly(payback.option(), payback.quantity().word());

@@ -96,7 +96,6 @@ class RecordFileTest {
     "areaM2, area_m2",
     "weightT, weight_t",
     "feedRateTPerH, feed_rate_t_per_h",
-    "toldApart, significant",
     "varianceRemoved, variance_removed",
     "inFile, in_file"
   })

@@ -52,7 +52,7 @@ class SeasonHeadlineTest {
             .with(DifferenceRow::high95, 14_000)
             .with(DifferenceRow::lowJoint, -6_000)
             .with(DifferenceRow::highJoint, 14_000)
-            .with(DifferenceRow::toldApart, false)
+            .with(DifferenceRow::significant, false)
             .with(DifferenceRow::replicationsNeeded, 247)
             .with(DifferenceRow::replications, 40)
             .made();

@@ -6,20 +6,22 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * Which of several options and what-ifs is better than the plant as it stands, by how much, how sure, and whether
- * it pays.
+ * Which of several options and what-ifs is better than the plant as it stands, by how much, how
+ * sure, and whether it pays.
  *
  * @param header plant, program and settings; its option is {@code base}
  * @param outline of the base
  * @param options those compared with the base, in the order asked for
  * @param summary one row per option and measure, the base first
  * @param differences one row per option and measure that both it and the base have
- * @param adjusted differences in headline measures, adjusted for the drawn crop of the base; empty where none can be
+ * @param adjusted differences in headline measures, adjusted for the drawn crop of the base; empty
+ *     where none can be
  * @param inputs what of the intervals comes from inputs that are not known for certain
  * @param holders as of a run, for the base and then each option
  * @param months as of a run, for the base and then each option
  * @param mills what the mills are to do on each screen, the base first
- * @param payback empty where the file has no money, or does not say how a calendar shorter than a year repeats
+ * @param payback empty where the file has no money, or does not say how a calendar shorter than a
+ *     year repeats
  * @param cash empty as {@code payback} is
  * @param lives each life of each option; empty as {@code payback} is
  * @param afterTax years of each purchase after loan and tax; empty where the file has neither
@@ -28,8 +30,8 @@ import java.util.stream.Stream;
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone
  * @param warnings what {@code check} warns of
- * @param samples every measure of every replication, the base first; {@link Replayed after
- *     reading {@code record.json}
+ * @param samples every measure of every replication, the base first; {@link Replayed} after reading
+ *     {@code record.json}
  */
 public record CompareAnswer(
     Header header,

@@ -22,7 +22,7 @@ public record Day(LocalDateTime from, LocalDateTime to, List<Bar> bars, List<Cur
   /**
    * A machine in one state.
    *
-   * @param stop in {@link State the stops that it is in, joined by a plus; else empty
+   * @param stop in {@link State#DOWN} the stops that it is in, joined by a plus; else empty
    */
   public record Bar(String machine, State state, String stop, double fromH, double toH) {
     public double lastsH() {

@@ -1,8 +1,8 @@
 package hurdline.answer;
 
 /**
- * What a tenth more of one thing brings in one measure, from pairs of replications that met the same
- * chance; a row of {@code gain.csv}.
+ * What a tenth more of one thing brings in one measure, from pairs of replications that met the
+ * same chance; a row of {@code gain.csv}.
  *
  * @param what a machine or bin by its name, {@code resource.<r>} or {@code shift.<s>}
  * @param more what there is more of; not in the table
@@ -10,8 +10,8 @@ package hurdline.answer;
  * @param low95 lower end of the interval that holds together with those of all other things in this
  *     measure with 95 % confidence
  * @param high95 its upper end
- * @param interval which interval it is, as in {@link SummaryRow
- * @param toldApart whether that interval leaves 0 out
+ * @param interval which interval it is, as in {@link SummaryRow}
+ * @param significant whether that interval leaves 0 out
  */
 public record GainRow(
     String what,
@@ -22,4 +22,4 @@ public record GainRow(
     double low95,
     double high95,
     String interval,
-    boolean toldApart) {}
+    boolean significant) {}

@@ -8,9 +8,9 @@ package hurdline.answer;
  * @param after the best plant above it
  * @param at the key's value at which the mean difference of the two is 0, on a straight line
  *     between the two cells beside it
- * @param lastBefore the last cell below in which {@code before} is told apart as the better; −1 for
+ * @param lastBefore the last cell below in which {@code before} is significantly the better; −1 for
  *     none
- * @param firstAfter the first cell above in which {@code after} is told apart as the better; −1 for
+ * @param firstAfter the first cell above in which {@code after} is significantly the better; −1 for
  *     none
  */
 public record GridChange(

@@ -7,7 +7,7 @@ package hurdline.answer;
  * @param plant the option or season plan
  * @param low95 lower end of the 95 % interval of the mean; NaN for one replication
  * @param replications how many gave the measure a value
- * @param interval which interval it is, as in {@link SummaryRow
+ * @param interval which interval it is, as in {@link SummaryRow}
  */
 public record GridRow(
     int cell,

@@ -7,7 +7,7 @@ import java.util.List;
  * Where a machine's time went.
  *
  * @param kind the machine's kind, as the plant file spells it
- * @param hours mean hours by state, in the order of {@link State; all nine
+ * @param hours mean hours by state, in the order of {@link State}; all nine
  */
 public record MachineTime(String machine, String kind, List<Double> hours) {
   public MachineTime {

@@ -18,24 +18,26 @@ import java.util.Optional;
  *     longest first; their mean hours add up to the line's scheduled hours
  * @param machines mean hours of each machine in each state, in the order of the lines; they add up
  *     to the horizon
- * @param weeks per week, measures that add up: {@link hurdline.measure.Measure#MASS_FED Measure.MASS_FED}, {@link
- *     Measure#PRODUCT_MASS}, {@link hurdline.measure.Measure#MACHINE_HOURS Measure.MACHINE_HOURS} and {@link hurdline.measure.Measure#LINE_HOURS_LIMITED_BY Measure.LINE_HOURS_LIMITED_BY}
- * @param months per calendar month: {@link hurdline.measure.Measure#ENERGY_TOTAL Measure.ENERGY_TOTAL}, {@link hurdline.measure.Measure#ENERGY_PEAK Measure.ENERGY_PEAK},
- *     {@link hurdline.measure.Measure#MONEY_WAGES Measure.MONEY_WAGES} and {@link hurdline.measure.Measure#MONEY_REVENUE Measure.MONEY_REVENUE}
+ * @param weeks per week, measures that add up: {@link hurdline.measure.Measure#MASS_FED}, {@link
+ *     Measure#PRODUCT_MASS}, {@link hurdline.measure.Measure#MACHINE_HOURS} and {@link
+ *     hurdline.measure.Measure#LINE_HOURS_LIMITED_BY}
+ * @param months per calendar month: {@link hurdline.measure.Measure#ENERGY_TOTAL}, {@link
+ *     hurdline.measure.Measure#ENERGY_PEAK}, {@link hurdline.measure.Measure#MONEY_WAGES} and
+ *     {@link hurdline.measure.Measure#MONEY_REVENUE}
  * @param levels the most that lay in the yard on each date
  * @param stores the most that lay in each store of products on each date
  * @param flows one diagram per line
  * @param orders what became of each order, product by product
  * @param rest what has been of the season, where the answer is of the rest of it
- * @param capacity rated and expected capacity, and what would limit each line next if what limited it
- *     longest did not
+ * @param capacity rated and expected capacity, and what would limit each line next if what limited
+ *     it longest did not
  * @param assumptions what the figures take for granted
  * @param cautions what in this very plant can hurt someone; the page adds its standing cautions
  * @param warnings what {@code check} warns of
- * @param samples every measure of every replication; {@link Samples after reading {@code
+ * @param samples every measure of every replication; {@link Samples} after reading {@code
  *     record.json}
- * @param trace the events and rates of {@code --trace}, else {@link Trace; its rows are not
- *     kept in {@code record.json}
+ * @param trace the events and rates of {@code --trace}, else {@link Trace}; its rows are not kept
+ *     in {@code record.json}
  */
 public record RunAnswer(
     Header header,

@@ -171,12 +171,12 @@ public record SeasonAnswer(
    * Which plan is best, and from which others that cannot be told.
    *
    * @param margin the plan with the highest mean margin; empty where the plants have no money
-   * @param marginLike plans that are not told apart from it, joint over all pairs
+   * @param marginLike plans without a significant difference from it, joint over all pairs
    * @param lessForgone the plan with the highest mean margin less the margin forgone on crop left
    *     over; empty where the plants have no money, or where that is not known in every replication
    *     of the plan with the highest margin
    * @param surest the plan that finished all its crops in the most replications
-   * @param surestLike plans that are not told apart from it
+   * @param surestLike plans without a significant difference from it
    */
   public record Verdict(
       String margin,

@@ -162,8 +162,8 @@ public record YardAnswer(
   }
 
   /**
-   * The cheapest size and those around it without a gap that are not told apart from it; none where
-   * no money was asked.
+   * The cheapest size and those around it without a gap and without a significant difference from
+   * it; none where no money was asked.
    */
   public List<YardSizeRow> hardlyMatters() {
     int at = 0;
@@ -174,11 +174,11 @@ public record YardAnswer(
       return List.of();
     }
     int from = at;
-    while (from > 0 && !capacity.get(from - 1).cost().above().toldApart()) {
+    while (from > 0 && !capacity.get(from - 1).cost().above().significant()) {
       from--;
     }
     int to = at + 1;
-    while (to < capacity.size() && !capacity.get(to).cost().above().toldApart()) {
+    while (to < capacity.size() && !capacity.get(to).cost().above().significant()) {
       to++;
     }
     return capacity.subList(from, to);

@@ -53,9 +53,9 @@ public record YardSizeRow(
      *
      * @param money a year, by pairs of seasons; 0 for the cheapest itself
      * @param low lower end of its interval, which holds for all sizes together
-     * @param toldApart whether that interval leaves 0 out
+     * @param significant whether that interval leaves 0 out
      */
-    public record Above(double money, double low, double high, boolean toldApart) {}
+    public record Above(double money, double low, double high, boolean significant) {}
   }
 
   /** Whether it is the cheapest of the sizes. */

@@ -12,7 +12,8 @@ import java.util.regex.Pattern;
 /**
  * A number and the unit behind it, such as {@code 2.5e1 hp} or a bare {@code 3}.
  *
- * <p>This is the one place that says how a number is written, in a plant file and in every flag alike:
+ * <p>This is the one place that says how a number is written, in a plant file and in every flag
+ * alike:
  *
  * <pre>
  * amount  = number [spaces] [unit]
@@ -23,7 +24,8 @@ import java.util.regex.Pattern;
  * move    = ("+" | "-") [spaces] up to five digits [spaces] ("d" | "w" | "wk")     of a date, by days or weeks
  * </pre>
  *
- * <p>No thousands mark, no hexadecimal, no infinity. Which units there are is {@link Quantity's to say.
+ * <p>No thousands mark, no hexadecimal, no infinity. Which units there are is {@link Quantity}'s to
+ * say.
  *
  * @param number in decimal, as it is written
  * @param unit as it is written; empty for a bare number

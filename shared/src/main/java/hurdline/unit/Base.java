@@ -1,6 +1,6 @@
 package hurdline.unit;
 
-/** What a single unit measures; quotients of these make a {@link Dimension. */
+/** What a single unit measures; quotients of these make a {@link Dimension}. */
 public enum Base {
   MASS,
   TIME,

@@ -47,7 +47,7 @@ record Scale(Optional<String> currency, Optional<FileUnit> unit, List<FileUnit> 
     return unit.map(FileUnit::base).orElse(Base.MONEY);
   }
 
-  /** The bases below the slashes, in the order of {@link Base. */
+  /** The bases below the slashes, in the order of {@link Base}. */
   List<Base> divisors() {
     return under.stream().map(FileUnit::base).sorted().toList();
   }

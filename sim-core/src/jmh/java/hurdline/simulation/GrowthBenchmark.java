@@ -16,8 +16,8 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * How the time of a replication grows with the years and with the machines of a {@link GrownPlant. Run {@code
- * scripts/bench GrowthBenchmark}; {@code floor} only makes one stream's key.
+ * How the time of a replication grows with the years and with the machines of a {@link GrownPlant}.
+ * Run {@code scripts/bench GrowthBenchmark}; {@code floor} only makes one stream's key.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)

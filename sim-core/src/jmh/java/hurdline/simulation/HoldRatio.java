@@ -5,9 +5,10 @@ import java.lang.management.ManagementFactory;
 import java.lang.management.ThreadMXBean;
 
 /**
- * What an event of the example costs beside a step of the bare {@link HoldLoop, the two taking turns in one process: a
- * machine under other load slows both alike, so their ratio stands stiller than each alone. Times are the thread's own on the
- * processor, which leave out what others have of it; waiting for memory that others use stays in them.
+ * What an event of the example costs beside a step of the bare {@link HoldLoop}, the two taking
+ * turns in one process: a machine under other load slows both alike, so their ratio stands stiller
+ * than each alone. Times are the thread's own on the processor, which leave out what others have of
+ * it; waiting for memory that others use stays in them.
  */
 final class HoldRatio {
   static final int ENTRIES = 64;

@@ -3,8 +3,9 @@ package hurdline.simulation;
 import java.util.PriorityQueue;
 
 /**
- * {@link OneLine as parcels of one kilogram that pass from machine to machine, each step an event in a PriorityQueue:
- * the other thing that a programmer may write first, kept as plain as it would be.
+ * {@link OneLine} as parcels of one kilogram that pass from machine to machine, each step an event
+ * in a PriorityQueue: the other thing that a programmer may write first, kept as plain as it would
+ * be.
  */
 final class KilogramParcels {
   private static final double KG_PER_T = 1000;

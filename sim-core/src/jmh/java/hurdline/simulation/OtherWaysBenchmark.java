@@ -14,8 +14,9 @@ import org.openjdk.jmh.annotations.TearDown;
 import org.openjdk.jmh.annotations.Warmup;
 
 /**
- * A year of {@link OneLine by the engine and by the two ways in which it may be written without one, each with its error
- * against the exact answer. Run {@code scripts/bench OtherWaysBenchmark}; {@code floor} only works out the exact answer.
+ * A year of {@link OneLine} by the engine and by the two ways in which it may be written without
+ * one, each with its error against the exact answer. Run {@code scripts/bench OtherWaysBenchmark};
+ * {@code floor} only works out the exact answer.
  */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)

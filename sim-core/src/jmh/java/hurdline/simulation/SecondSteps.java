@@ -1,6 +1,9 @@
 package hurdline.simulation;
 
-/** {@link OneLine in steps of one second: what a programmer may write first, kept as plain as it would be. */
+/**
+ * {@link OneLine} in steps of one second: what a programmer may write first, kept as plain as it
+ * would be.
+ */
 final class SecondSteps {
   private static final double KG_PER_T = 1000;
   private static final double S_PER_H = 3600;

@@ -6,7 +6,7 @@ import hurdline.plant.Step;
 import java.util.Arrays;
 import java.util.List;
 
-/** What each screen of each mill makes: {@link CompiledLines. */
+/** What each screen of each mill makes: {@link CompiledLines}. */
 final class MillProducts {
   private MillProducts() {}
 

@@ -13,7 +13,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.IntStream;
 
-/** Finds what a draw reaches and writes it into the flat arrays of a {@link Stretch. */
+/** Finds what a draw reaches and writes it into the flat arrays of a {@link Stretch}. */
 final class StretchCompiler {
   private final Indexes naming;
   private final Line line;

@@ -3,10 +3,12 @@ package hurdline.event;
 import java.util.Arrays;
 
 /**
- * Many things to come behind one slot of {@link FutureEvents: a binary heap by time, then order, then the order of entry.
+ * Many things to come behind one slot of {@link FutureEvents}: a binary heap by time, then order,
+ * then the order of entry.
  *
- * <p>Times that rounding keeps apart may be one instant to the caller. {@link #pollDue} therefore takes, of all that is due
- * by an instant, the one of the lowest order, whatever their times. Hot path: no allocation once it has grown.
+ * <p>Times that rounding keeps apart may be one instant to the caller. {@link #pollDue} therefore
+ * takes, of all that is due by an instant, the one of the lowest order, whatever their times. Hot
+ * path: no allocation once it has grown.
  */
 public final class EventHeap {
   private double[] atS;

@@ -3,10 +3,11 @@ package hurdline.event;
 import java.util.Arrays;
 
 /**
- * What each resource's servers did and how long was waited for them, by integrals over the resource's hours.
+ * What each resource's servers did and how long was waited for them, by integrals over the
+ * resource's hours.
  *
- * <p>The sum of all waits is the integral of the number waiting, so that requests that never began, or were withdrawn,
- * count with what they waited. Written by {@link Resources only.
+ * <p>The sum of all waits is the integral of the number waiting, so that requests that never began,
+ * or were withdrawn, count with what they waited. Written by {@link Resources} only.
  */
 public final class QueueStatistics {
   private final boolean[] inHours;

@@ -4,15 +4,16 @@ import hurdline.compiled.Stretch;
 import java.util.Arrays;
 
 /**
- * Where the components of a lot can get to in a stretch, as flat lists: for each node the components that
- * can be there, for each outlet an edge for each component that can take it.
+ * Where the components of a lot can get to in a stretch, as flat lists: for each node the
+ * components that can be there, for each outlet an edge for each component that can take it.
  *
- * <p>A stalk bale holds four components of a plant that knows seven, and most outlets take one or two, so
- * a pass over all components and outlets would mostly multiply by 0. The lists are made anew only when a
- * lot holds other components than the one before. What is left out would have added exactly 0, so sums
- * keep their last bit: {@code HeadLoadsTest} holds the result against the pass over everything.
+ * <p>A stalk bale holds four components of a plant that knows seven, and most outlets take one or
+ * two, so a pass over all components and outlets would mostly multiply by 0. The lists are made
+ * anew only when a lot holds other components than the one before. What is left out would have
+ * added exactly 0, so sums keep their last bit: {@code HeadLoadsTest} holds the result against the
+ * pass over everything.
  *
- * <p>Places are numbers in {@link HeadLoads: dry matter stands at a place, its water behind it.
+ * <p>Places are numbers in {@link HeadLoads}: dry matter stands at a place, its water behind it.
  */
 final class Edges {
   private final Stretch stretch;

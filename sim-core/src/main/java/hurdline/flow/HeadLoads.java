@@ -11,8 +11,8 @@ import java.util.stream.IntStream;
  * What one kilogram drawn by a head brings where: the linear map of its stretch for the lot that it
  * draws at present.
  *
- * <p>Without returns one pass in flow order over the {@link Edges; with returns the inflows come from
- * {@link RecycleFlows first.
+ * <p>Without returns one pass in flow order over the {@link Edges}; with returns the inflows come
+ * from {@link RecycleFlows} first.
  */
 final class HeadLoads {
   private final Stretch stretch;

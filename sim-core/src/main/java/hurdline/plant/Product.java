@@ -110,8 +110,9 @@ public record Product(
   /**
    * At which moisture it is sold.
    *
-   * @param basis absent where {@link SellingBasis finds it
-   * @param atMost what is wetter fills no order and loses part of its price; absent where all moistures sell alike
+   * @param basis absent where {@link SellingBasis} finds it
+   * @param atMost what is wetter fills no order and loses part of its price; absent where all
+   *     moistures sell alike
    * @param dock that part, a share; at 1 what is wetter is not sold
    */
   public record Moisture(Optional<Basis> basis, OptionalDouble atMost, double dock) {

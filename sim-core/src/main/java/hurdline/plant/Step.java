@@ -131,7 +131,8 @@ public record Step(
   /**
    * The product of the earliest unmet order chooses.
    *
-   * @param then what is milled while no order is open; {@link SpareScreen decides where it is not given
+   * @param then what is milled while no order is open; {@link SpareScreen} decides where it is not
+   *     given
    */
   public record ByOrders(Optional<WithoutOrder> then) implements Mix {}
 

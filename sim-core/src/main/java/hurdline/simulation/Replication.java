@@ -42,13 +42,14 @@ import java.util.stream.IntStream;
 /**
  * One pass through the horizon, from event to event.
  *
- * <p>The loop goes to the next pending instant, carries all flows over the time between at the rates
- * that held, does everything due at that instant in the order of {@link EventSlots, lets new jobs begin,
- * solves the rates if anything has changed, and does so again until nothing is due. Between two
- * events nothing changes but levels and counts, along straight lines, so nothing is approximated.
+ * <p>The loop goes to the next pending instant, carries all flows over the time between at the
+ * rates that held, does everything due at that instant in the order of {@link EventSlots}, lets new
+ * jobs begin, solves the rates if anything has changed, and does so again until nothing is due.
+ * Between two events nothing changes but levels and counts, along straight lines, so nothing is
+ * approximated.
  *
- * <p>One object serves many replications, one after another; it allocates nothing per event in steady
- * state. {@code ReplicationAllocationTest.anotherDayCostsNoMemory} counts the bytes.
+ * <p>One object serves many replications, one after another; it allocates nothing per event in
+ * steady state. {@code ReplicationAllocationTest.anotherDayCostsNoMemory} counts the bytes.
  *
  * <p>One file because it wires all activities and drains their events in one order.
  */

@@ -20,8 +20,8 @@ public final class Intervals {
   }
 
   /**
-   * Interval for the mean: Student's, or Hall's where the values are skewed and enough; {@link MeanInterval says which.
-   * None for fewer than two.
+   * Interval for the mean: Student's, or Hall's where the values are skewed and enough; {@link
+   * MeanInterval} says which. None for fewer than two.
    *
    * @param values read only
    */

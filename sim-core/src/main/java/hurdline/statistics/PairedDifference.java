@@ -20,9 +20,9 @@ import java.util.stream.IntStream;
  * @param at95 interval for the difference at 95 %
  * @param joint the same at the level that lets all comparisons made together hold at 95 %
  * @param replicationsNeeded how many pairs of this spread it takes until the half-width of
- *     Student's joint interval falls below a difference of this size; more than there are unless
- *     they are told apart, and no more than there are if they are, whichever interval said so; none
- *     if the difference is 0 or the spread unknown
+ *     Student's joint interval falls below a difference of this size; more than there are unless it
+ *     is significant, and no more than there are if it is, whichever interval said so; none if the
+ *     difference is 0 or the spread unknown
  * @param varianceRemoved share of the variance of the difference that pairing takes away, compared
  *     with plants of independent chance: 1 − Var(option − base) / (Var(option) + Var(base)); below
  *     0 where pairing harms, NaN where nothing varies
@@ -53,7 +53,7 @@ public record PairedDifference(
   private static final double ROUNDING = 1e-9;
 
   /** Nothing is called a difference whose interval covers 0: the joint one decides. */
-  public boolean toldApart() {
+  public boolean significant() {
     return joint.excludes0();
   }
 
@@ -123,12 +123,12 @@ public record PairedDifference(
   }
 
   private static OptionalInt needed(
-      double size, double sd, double level, int count, boolean toldApart) {
+      double size, double sd, double level, int count, boolean significant) {
     if (!(size > 0) || Double.isNaN(sd)) {
       return OptionalInt.empty();
     }
     int needed = needed(size, sd, level);
-    return OptionalInt.of(toldApart ? Math.min(needed, count) : Math.max(needed, count + 1));
+    return OptionalInt.of(significant ? Math.min(needed, count) : Math.max(needed, count + 1));
   }
 
   private static int needed(double size, double sd, double level) {

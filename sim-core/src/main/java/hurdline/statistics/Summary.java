@@ -3,15 +3,15 @@ package hurdline.statistics;
 import java.util.Arrays;
 
 /**
- * One measure over the replications. Replications in which it has no value (NaN, as a mean wait where nobody came) are
- * left out and not counted.
+ * One measure over the replications. Replications in which it has no value (NaN, as a mean wait
+ * where nobody came) are left out and not counted.
  *
  * @param count of replications with a value
  * @param mean NaN without any
  * @param low95 lower limit of the mean at 95 %; NaN with fewer than two
  * @param high95 upper limit
  * @param sd standard deviation over the replications, divisor count − 1; NaN with fewer than two
- * @param p05 5 % quantile, as {@link Quantiles has it
+ * @param p05 5 % quantile, as {@link Quantiles} has it
  * @param p50 median
  * @param p95 95 % quantile
  * @param least of the values

@@ -13,16 +13,20 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Headline measures adjusted for the drawn crop of the same replications: what is fed, left over, the yard's peak and the margin.
+ * Headline measures adjusted for the drawn crop of the same replications: what is fed, left over,
+ * the yard's peak and the margin.
  *
- * <p>The control is {@link Measure, whose mean is exactly 1: only draws that are taken before anything
- * happens go into it. Rain, ready days and loads are drawn too, but the mean of what they lead to is not known, so nothing is
- * adjusted for them. With several crops from fields the margin takes the one control that leaves the smallest error.
+ * <p>The control is {@link Measure#MASS_DRAWN_OVER_MEAN}, whose mean is exactly 1: only draws that
+ * are taken before anything happens go into it. Rain, ready days and loads are drawn too, but the
+ * mean of what they lead to is not known, so nothing is adjusted for them. With several crops from
+ * fields the margin takes the one control that leaves the smallest error.
  */
 public final class CropAdjustments {
   private static final double MEAN_OF_CONTROL = 1;
 
-  /** With 20 the interval of a bent answer held in 87 % in place of 95; see {@link ControlVariate. */
+  /**
+   * With 20 the interval of a bent answer held in 87 % in place of 95; see {@link ControlVariate}.
+   */
   private static final int FEWEST = 40;
 
   private final Outline outline;
@@ -129,7 +133,10 @@ public final class CropAdjustments {
     return peak ? holds : Double.POSITIVE_INFINITY;
   }
 
-  /** As of every interval, the part where the measure cannot lie is left out; see {@link MeasureBounds. */
+  /**
+   * As of every interval, the part where the measure cannot lie is left out; see {@link
+   * MeasureBounds}.
+   */
   private AdjustedRow cut(AdjustedRow row) {
     return new AdjustedRow(
         row.option(),

@@ -232,7 +232,7 @@ public final class InputRows {
         pair.joint().low(),
         pair.joint().high(),
         pair.interval().word(),
-        pair.toldApart(),
+        pair.significant(),
         pair.replicationsNeeded().isPresent() ? pair.replicationsNeeded().getAsInt() : Double.NaN,
         pair.varianceRemoved(),
         pair.count());

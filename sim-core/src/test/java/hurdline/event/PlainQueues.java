@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** The slow twin of {@link Resources: one list, sought through at every question. */
+/** The slow twin of {@link Resources}: one list, sought through at every question. */
 final class PlainQueues {
   record Waits(int job, int resource, int rank, double askedAtS, long order, int gate) {}
 

@@ -7,7 +7,10 @@ import java.util.Arrays;
 import java.util.Objects;
 import java.util.stream.Stream;
 
-/** The loads of a lot by a pass over every node, outlet and component: the twin of {@link HeadLoads. */
+/**
+ * The loads of a lot by a pass over every node, outlet and component: the twin of {@link
+ * HeadLoads}.
+ */
 final class PlainLoads {
   private final Stretch stretch;
   private final int components;

@@ -3,7 +3,9 @@ package hurdline.simulation;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What {@link AnyLineTest shows on many lines, on a few: fast enough to run against each mutant. */
+/**
+ * What {@link AnyLineTest} shows on many lines, on a few: fast enough to run against each mutant.
+ */
 class FewLinesTest {
   @ParameterizedTest
   @ValueSource(longs = {1, 2, 3, 4})

@@ -6,9 +6,10 @@ import hurdline.outside.Autocorrelation;
 import org.junit.jupiter.api.Test;
 
 /**
- * A short look at what {@link OutsideProofTest shows at length, with controls that must be seen.
+ * A short look at what {@link OutsideProofTest} shows at length, with controls that must be seen.
  *
- * <p>Agreement means within 4 standard errors; seeds are fixed, else at most 1 false alarm in 1,000 runs of the class.
+ * <p>Agreement means within 4 standard errors; seeds are fixed, else at most 1 false alarm in 1,000
+ * runs of the class.
  */
 class OutsideTest {
   private static final long SEED = 3;

@@ -8,15 +8,19 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 /**
- * Two machines and a bin against the exact solution of {@link FluidBin, which is itself held to its known limits.
+ * Two machines and a bin against the exact solution of {@link FluidBin}, which is itself held to
+ * its known limits.
  *
- * <p>Ten replications of two years (or one) each have standard errors of 0.04 to 0.06 % of throughput; agreement means within 3.5 of
- * them (t with 9 degrees of freedom: 0.7 % false alarms each were the seed not fixed), so an engine that is 1 % off
- * fails; the controls show it. {@link OutsideProofTest simulates many more cases for longer.
+ * <p>Ten replications of two years (or one) each have standard errors of 0.04 to 0.06 % of
+ * throughput; agreement means within 3.5 of them (t with 9 degrees of freedom: 0.7 % false alarms
+ * each were the seed not fixed), so an engine that is 1 % off fails; the controls show it. {@link
+ * OutsideProofTest} simulates many more cases for longer.
  *
- * <p>Seen to fail with {@link hurdline.simulation.activity.Stopping Stopping} and {@link hurdline.simulation.activity.Counters Counters} changed on purpose, one thing at a time: a calendar count that goes
- * on in its own stop; a repair that renews all counts; an amount drawn anew when its machine stands, or is slowed; a slowed
- * machine's count that goes on as at full rate.
+ * <p>Seen to fail with {@link hurdline.simulation.activity.Stopping Stopping} and {@link
+ * hurdline.simulation.activity.Counters Counters} changed on purpose, one thing at a time: a
+ * calendar count that goes on in its own stop; a repair that renews all counts; an amount drawn
+ * anew when its machine stands, or is slowed; a slowed machine's count that goes on as at full
+ * rate.
  */
 class TwoMachinesTest {
   private static final long SEED = 1;

@@ -24,7 +24,7 @@ class PairedDifferenceTest {
         .isCloseTo(3.182446305 * Math.sqrt(10.0 / 3) / 2, within(1e-9));
     assertThat(paired.joint()).isEqualTo(paired.at95());
     assertThat(paired.varianceRemoved()).isCloseTo(1 - 10.0 / (2000 + 2250), within(1e-12));
-    assertThat(paired.toldApart()).isTrue();
+    assertThat(paired.significant()).isTrue();
   }
 
   /**
@@ -34,7 +34,7 @@ class PairedDifferenceTest {
   @Test
   void pairingTellsApartWhatTheSeasonsHide() {
     assertThat(Intervals.mean95(BASE).covers(114)).isTrue();
-    assertThat(PairedDifference.of(BASE, OPTION, 1).toldApart()).isTrue();
+    assertThat(PairedDifference.of(BASE, OPTION, 1).significant()).isTrue();
   }
 
   /**
@@ -59,8 +59,8 @@ class PairedDifferenceTest {
     }
     PairedDifference paired = PairedDifference.of(base, option, 1);
     assertThat(paired.replicationsNeeded().getAsInt()).isBetween(385, 392);
-    assertThat(paired.toldApart()).isTrue();
-    assertThat(PairedDifference.of(base, option, 10).toldApart())
+    assertThat(paired.significant()).isTrue();
+    assertThat(PairedDifference.of(base, option, 10).significant())
         .as("one of ten, jointly")
         .isFalse();
     assertThat(PairedDifference.of(base, option, 10).at95()).isEqualTo(paired.at95());
@@ -69,17 +69,17 @@ class PairedDifferenceTest {
   }
 
   @Test
-  void nothingIsToldApartThatDoesNotDiffer() {
+  void nothingIsSignificantThatDoesNotDiffer() {
     PairedDifference same = PairedDifference.of(BASE, BASE, 3);
     assertThat(same.difference()).isZero();
     assertThat(same.at95()).isEqualTo(new Interval(0, 0));
-    assertThat(same.toldApart()).isFalse();
+    assertThat(same.significant()).isFalse();
     assertThat(same.replicationsNeeded()).isEmpty();
     assertThat(same.varianceRemoved()).isEqualTo(1);
   }
 
   @Test
-  void aDifferenceWithoutSpreadIsToldApartByTwo() {
+  void aDifferenceWithoutSpreadIsSignificantByTwo() {
     PairedDifference sure = PairedDifference.of(new double[] {1, 1}, new double[] {3, 3}, 1);
     assertThat(sure.at95()).isEqualTo(new Interval(2, 2));
     assertThat(sure.replicationsNeeded()).hasValue(2);
@@ -91,7 +91,7 @@ class PairedDifferenceTest {
     PairedDifference one = PairedDifference.of(new double[] {1}, new double[] {3}, 1);
     assertThat(one.difference()).isEqualTo(2);
     assertThat(one.at95()).isEqualTo(Interval.NONE);
-    assertThat(one.toldApart()).isFalse();
+    assertThat(one.significant()).isFalse();
     assertThat(one.replicationsNeeded()).isEmpty();
     assertThat(one.varianceRemoved()).isNaN();
   }
@@ -120,9 +120,9 @@ class PairedDifferenceTest {
     double[] base = {100.1, 100.1, 100.1};
     double[] same = {100.1 + 2e-14, 100.1 + 2e-14, 100.1 + 2e-14};
     double[] other = {100.1001, 100.1001, 100.1001};
-    assertThat(PairedDifference.of(base, same, 1).toldApart()).isFalse();
+    assertThat(PairedDifference.of(base, same, 1).significant()).isFalse();
     assertThat(PairedDifference.of(base, same, 1).difference()).isZero();
-    assertThat(PairedDifference.of(base, other, 1).toldApart()).isTrue();
+    assertThat(PairedDifference.of(base, other, 1).significant()).isTrue();
   }
 
   /**
@@ -137,7 +137,7 @@ class PairedDifferenceTest {
     PairedDifference same = PairedDifference.of(base, option, 1);
     assertThat(same.difference()).isZero();
     assertThat(same.interval()).isEqualTo(MeanInterval.EQUAL);
-    assertThat(same.toldApart()).isFalse();
+    assertThat(same.significant()).isFalse();
     option[5] = 0.5;
     assertThat(PairedDifference.of(base, option, 1).interval()).isEqualTo(MeanInterval.SKEWED);
   }

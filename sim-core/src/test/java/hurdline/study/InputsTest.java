@@ -128,7 +128,7 @@ class InputsTest {
     double ofDifference = answer.inputs().find(whatIf, "base", FED).orElseThrow().inputs();
     assertThat(ofDifference).isPositive().isLessThan(ofBase / 5);
     assertThat(row.interval()).endsWith(" inputs");
-    assertThat(row.toldApart()).isTrue();
+    assertThat(row.significant()).isTrue();
     assertThat(row.high95() - row.low95())
         .isGreaterThan(2 * answer.inputs().find(whatIf, "base", FED).orElseThrow().chance());
   }

@@ -118,7 +118,7 @@ class YardCostTest {
     assertThat(above.money()).isCloseTo(pair.difference(), within(1e-6)).isPositive();
     assertThat(above.low()).isCloseTo(pair.joint().low(), within(1e-6));
     assertThat(above.high()).isCloseTo(pair.joint().high(), within(1e-6));
-    assertThat(above.toldApart()).isEqualTo(pair.toldApart());
+    assertThat(above.significant()).isEqualTo(pair.significant());
   }
 
   private static double[] costs(String yaml, double groundHolds) {

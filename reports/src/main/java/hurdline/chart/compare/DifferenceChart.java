@@ -89,7 +89,8 @@ final class DifferenceChart {
   }
 
   private static SignificanceBarRenderer bars(List<Line> drawn) {
-    return new SignificanceBarRenderer(drawn.stream().map(line -> line.row().toldApart()).toList());
+    return new SignificanceBarRenderer(
+        drawn.stream().map(line -> line.row().significant()).toList());
   }
 
   private String alternative(List<Line> drawn) {
@@ -104,7 +105,7 @@ final class DifferenceChart {
 
   private String share(Line line) {
     String number = wording.number(line.share(), line.low(), line.high(), "share");
-    return number + " %" + (line.row().toldApart() ? "" : " (no significant difference)");
+    return number + " %" + (line.row().significant() ? "" : " (no significant difference)");
   }
 
   private Chart.Grid table() {
@@ -119,7 +120,7 @@ final class DifferenceChart {
         .text(
             "joint 95 % interval",
             line -> interval(line.row(), line.row().lowJoint(), line.row().highJoint()))
-        .yes("significantly different", line -> line.row().toldApart())
+        .yes("significantly different", line -> line.row().significant())
         .text("significantly different from n", line -> needed(line.row()))
         .number("variance paired away", 0, "share", line -> line.row().varianceRemoved(), "")
         .of(lines);

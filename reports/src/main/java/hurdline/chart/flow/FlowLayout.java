@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * Lays a line out in the rows of {@link FlowRows from top to bottom: edges over several rows get
- * a way point in each, and rows are ordered and spread so that edges cross little, run straight and
+ * Lays a line out in the rows of {@link FlowRows} from top to bottom: edges over several rows get a
+ * way point in each, and rows are ordered and spread so that edges cross little, run straight and
  * keep within the drawing.
  *
  * @see "Sugiyama, Tagawa and Toda, Methods for visual understanding of hierarchical system
@@ -28,7 +28,7 @@ final class FlowLayout {
     final List<Spot> linked = new ArrayList<>();
     double x;
 
-    /** Its number in its row, kept by {@link RowOrder. */
+    /** Its number in its row, kept by {@link RowOrder}. */
     int place;
 
     Spot(String name, int row, double width) {

@@ -49,7 +49,7 @@ public final class GainBars {
                 data,
                 ChartStyle.categoryAxis(),
                 amounts,
-                new SignificanceBarRenderer(drawn.stream().map(GainRow::toldApart).toList())));
+                new SignificanceBarRenderer(drawn.stream().map(GainRow::significant).toList())));
     plot.setRangeZeroBaselineVisible(true);
     return plot;
   }
@@ -72,7 +72,7 @@ public final class GainBars {
                 label.apply(row)
                     + " "
                     + number(row)
-                    + (row.toldApart() ? "" : " (not significant)")));
+                    + (row.significant() ? "" : " (not significant)")));
     return String.join(", ", parts);
   }
 
@@ -88,7 +88,7 @@ public final class GainBars {
         IncreaseWords.of(row.more(), wording),
         number(row),
         wording.interval(row.gain(), row.low95(), row.high95(), row.unit()),
-        row.toldApart() ? "yes" : "no");
+        row.significant() ? "yes" : "no");
   }
 
   private String number(GainRow row) {

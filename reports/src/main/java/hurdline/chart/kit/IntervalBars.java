@@ -13,8 +13,8 @@ import org.jfree.data.Range;
 import org.jfree.data.category.CategoryDataset;
 
 /**
- * Lying bars of {@link IntervalData, each with its interval; the library's bars with intervals begin at zero and have
- * limits at even distances only.
+ * Lying bars of {@link IntervalData}, each with its interval; the library's bars with intervals
+ * begin at zero and have limits at even distances only.
  */
 public class IntervalBars extends BarRenderer {
   private static final long serialVersionUID = 1L;

@@ -219,7 +219,7 @@ final class YardSizeCharts {
         .text("above the cheapest (joint 95 % interval)", this::above)
         .text(
             "significant",
-            row -> row.isCheapest() ? "" : row.cost().above().toldApart() ? "yes" : "no")
+            row -> row.isCheapest() ? "" : row.cost().above().significant() ? "yes" : "no")
         .text(
             "in the margin: wages of receiving " + currency, row -> roughly(row.cost().receiving()))
         .of(answer.capacity());

@@ -3,25 +3,28 @@ package hurdline.flow.rates;
 import java.util.Arrays;
 
 /**
- * Finds the rates where heads depend on themselves, say through one cyclone that serves a stretch before and a stretch
- * after the same bin: there plain sweeps circle, or close in without ever arriving.
+ * Finds the rates where heads depend on themselves, say through one cyclone that serves a stretch
+ * before and a stretch after the same bin: there plain sweeps circle, or close in without ever
+ * arriving.
  *
- * <p>With given holders "every holding limit is exactly used up" is a small linear system, one unknown for each holding
- * limit: the pace of the heads that it holds. Its answer counts only if a sweep from it gives it back; else the holders
- * of that sweep are tried, and so on. From a good start this arrives in two or three rounds, from a bad one it may
- * circle for ever, so a good start is made: the givers' news is let in by degrees. At degree 0 everybody gives
- * like a head at its reach, and one filling is the answer; at degree 1 everybody gives what it does, and the answer is
- * the one wanted. The first try goes straight to 1. If it circles the stride is halved, and doubled again after each
- * degree that has been settled. Where several machines tie, the way can end between two sets of holders; then another
- * pace than full reach for a start leads round the place.
+ * <p>With given holders "every holding limit is exactly used up" is a small linear system, one
+ * unknown for each holding limit: the pace of the heads that it holds. Its answer counts only if a
+ * sweep from it gives it back; else the holders of that sweep are tried, and so on. From a good
+ * start this arrives in two or three rounds, from a bad one it may circle for ever, so a good start
+ * is made: the givers' news is let in by degrees. At degree 0 everybody gives like a head at its
+ * reach, and one filling is the answer; at degree 1 everybody gives what it does, and the answer is
+ * the one wanted. The first try goes straight to 1. If it circles the stride is halved, and doubled
+ * again after each degree that has been settled. Where several machines tie, the way can end
+ * between two sets of holders; then another pace than full reach for a start leads round the place.
  *
- * <p>Damped sweeps, the usual cure, want strides smaller by the gain of the circle, and a machine that the head served
- * first nearly fills by itself gives a gain of thousands.
+ * <p>Damped sweeps, the usual cure, want strides smaller by the gain of the circle, and a machine
+ * that the head served first nearly fills by itself gives a gain of thousands.
  *
- * <p>Cost: one elimination and one filling a round. Of random plants with a knot, 95 in 100 took one or two rounds,
- * the hardest of a million some hundreds ({@code RateSolverProofTest} counts them).
+ * <p>Cost: one elimination and one filling a round. Of random plants with a knot, 95 in 100 took
+ * one or two rounds, the hardest of a million some hundreds ({@code RateSolverProofTest} counts
+ * them).
  *
- * <p>Hot path, see {@link RateSolver: all arrays are made once.
+ * <p>Hot path, see {@link RateSolver}: all arrays are made once.
  */
 final class CoupledRates {
   private static final int ROUNDS = 2000;

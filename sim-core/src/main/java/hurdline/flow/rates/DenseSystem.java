@@ -5,8 +5,9 @@ import java.util.Arrays;
 /**
  * A small dense linear system, solved by Gauss's elimination in arrays made once.
  *
- * <p>The paces of a knot rarely have more than a handful of unknowns, so nothing sparser pays. {@link #solve} exchanges rows, which are brought to the
- * same size first: one limit may count in shares of a machine, another in kg/s. Hot path, see {@link RateSolver.
+ * <p>The paces of a knot rarely have more than a handful of unknowns, so nothing sparser pays.
+ * {@link #solve} exchanges rows, which are brought to the same size first: one limit may count in
+ * shares of a machine, another in kg/s. Hot path, see {@link RateSolver}.
  */
 public final class DenseSystem {
   private static final double SINGULAR =

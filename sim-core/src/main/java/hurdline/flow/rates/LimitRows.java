@@ -1,10 +1,12 @@
 package hurdline.flow.rates;
 
 /**
- * Who uses and who feeds each contested limit: the non-zero coefficients of a {@link RateSolver, limit by limit.
+ * Who uses and who feeds each contested limit: the non-zero coefficients of a {@link RateSolver},
+ * limit by limit.
  *
- * <p>Entries of one limit lie side by side in the order of the heads, so that every sum runs in that order. Arrays are
- * sized once for a full matrix; {@link #rebuild} only rewrites a limit's part of them.
+ * <p>Entries of one limit lie side by side in the order of the heads, so that every sum runs in
+ * that order. Arrays are sized once for a full matrix; {@link #rebuild} only rewrites a limit's
+ * part of them.
  */
 final class LimitRows {
   /** A coefficient smaller than this, either way, is what rounding left of nothing. */

@@ -3,16 +3,17 @@ package hurdline.flow.rates;
 import java.util.Arrays;
 
 /**
- * One filling of limits whose rooms are given: within a precedence all paces rise together from 0, and a head stops
- * when a limit that it uses is used up.
+ * One filling of limits whose rooms are given: within a precedence all paces rise together from 0,
+ * and a head stops when a limit that it uses is used up.
  *
- * <p>Instead of raising paces in small steps, the limit that would be used up first is looked for (room left over for
- * its free users, divided by what they take at reach), its free users are frozen there, and the search begins anew.
- * What is left and what is wanted are summed afresh over the users at each search: subtracting as one goes would leave
- * dust in the room, and dust freezes heads that nothing holds. Only limits that a head just frozen uses are summed again.
+ * <p>Instead of raising paces in small steps, the limit that would be used up first is looked for
+ * (room left over for its free users, divided by what they take at reach), its free users are
+ * frozen there, and the search begins anew. What is left and what is wanted are summed afresh over
+ * the users at each search: subtracting as one goes would leave dust in the room, and dust freezes
+ * heads that nothing holds. Only limits that a head just frozen uses are summed again.
  *
- * <p>Cost: at most one search for each limit that holds somebody, each over the entries of the contested limits.
- * Hot path, see {@link RateSolver.
+ * <p>Cost: at most one search for each limit that holds somebody, each over the entries of the
+ * contested limits. Hot path, see {@link RateSolver}.
  */
 final class ProgressiveFilling {
   /** Relative: what is closer to used up, or to reach, than this is there. */

@@ -4,39 +4,46 @@ import java.util.Arrays;
 import java.util.stream.IntStream;
 
 /**
- * Sets the rates of all heads: feasible, fair, maximal, and passed on through full and empty bins (P1 to P4).
+ * Sets the rates of all heads: feasible, fair, maximal, and passed on through full and empty bins
+ * (P1 to P4).
  *
- * <p><b>The question.</b> Heads compete for limits: a machine in several stretches, a full bin (what comes in may not
- * pass what is drawn), an empty bin (what is drawn may not pass what comes in). Every limit reads
- * Σ coefficient·rate ≤ room; a head with a coefficient above 0 <em>uses</em> the limit, one below 0 <em>gives</em> to
- * it. Wanted are the rates at which every head runs at its reach or has a holder: a limit that it uses, used up, where
- * nobody of its precedence runs at a higher pace (rate by reach) and whoever is served later gets nothing.
+ * <p><b>The question.</b> Heads compete for limits: a machine in several stretches, a full bin
+ * (what comes in may not pass what is drawn), an empty bin (what is drawn may not pass what comes
+ * in). Every limit reads Σ coefficient·rate ≤ room; a head with a coefficient above 0 <em>uses</em>
+ * the limit, one below 0 <em>gives</em> to it. Wanted are the rates at which every head runs at its
+ * reach or has a holder: a limit that it uses, used up, where nobody of its precedence runs at a
+ * higher pace (rate by reach) and whoever is served later gets nothing.
  *
- * <p><b>The idea.</b> If the rates of the givers were known, every limit would have a plain room and the rates would
- * follow by filling ({@link ProgressiveFilling). So start with everybody at reach, make the rooms, fill, make the rooms anew
- * from the rates found, and so on: a sweep carries news over one bin, and as long as no head depends on itself the
- * rooms stand still, to the last bit, after as many sweeps as the longest chain of bins has members, and one. Only
- * heads that depend on themselves need more: {@link CoupledRates takes the holders found and solves for the rates at
- * which all of them are used up at once.
+ * <p><b>The idea.</b> If the rates of the givers were known, every limit would have a plain room
+ * and the rates would follow by filling ({@link ProgressiveFilling}). So start with everybody at
+ * reach, make the rooms, fill, make the rooms anew from the rates found, and so on: a sweep carries
+ * news over one bin, and as long as no head depends on itself the rooms stand still, to the last
+ * bit, after as many sweeps as the longest chain of bins has members, and one. Only heads that
+ * depend on themselves need more: {@link CoupledRates} takes the holders found and solves for the
+ * rates at which all of them are used up at once.
  *
- * <p><b>What is open.</b> Where precedence, two shared machines and a bin close a circle that strengthens itself, P3 can
- * have several answers (1 in 60,000 random plants of up to 6 heads; none seen without precedence). Each satisfies
- * P1 to P3; the one given is the one reached from everybody at reach.
+ * <p><b>What is open.</b> Where precedence, two shared machines and a bin close a circle that
+ * strengthens itself, P3 can have several answers (1 in 60,000 random plants of up to 6 heads; none
+ * seen without precedence). Each satisfies P1 to P3; the one given is the one reached from
+ * everybody at reach.
  *
- * <p><b>Why not the textbook's ways.</b> One linear program, or one max-min over all heads, answers another question:
- * it speeds up a head merely because its consumer is short. Two heads share a machine of 6, one of them fills an empty
- * bin whose draw could take 40: fair is 3 and 3, a max-min over three heads says 5.2 and 0.8.
+ * <p><b>Why not the textbook's ways.</b> One linear program, or one max-min over all heads, answers
+ * another question: it speeds up a head merely because its consumer is short. Two heads share a
+ * machine of 6, one of them fills an empty bin whose draw could take 40: fair is 3 and 3, a max-min
+ * over three heads says 5.2 and 0.8.
  *
- * <p><b>Cost.</b> Nothing overrun with everybody at reach, the usual case: one pass over the non-zero coefficients.
- * Else one filling for each bin in a row. Figures: {@code RateSolverBenchmark}.
+ * <p><b>Cost.</b> Nothing overrun with everybody at reach, the usual case: one pass over the
+ * non-zero coefficients. Else one filling for each bin in a row. Figures: {@code
+ * RateSolverBenchmark}.
  *
- * <p><b>Hot path</b>, called whenever a limit, a lot or a bin's state has changed. It must not allocate, box, log, read
- * a clock, call through an interface, or keep anything of an earlier answer: equal numbers give equal bits.
- * {@code RateSolverAllocationTest.aSolveAllocatesNothing} counts the bytes. Good input throws nothing but
- * {@link NoConsistentRatesException.
+ * <p><b>Hot path</b>, called whenever a limit, a lot or a bin's state has changed. It must not
+ * allocate, box, log, read a clock, call through an interface, or keep anything of an earlier
+ * answer: equal numbers give equal bits. {@code RateSolverAllocationTest.aSolveAllocatesNothing}
+ * counts the bytes. Good input throws nothing but {@link NoConsistentRatesException}.
  *
- * <p>The caller owns the input arrays' contents and writes them before {@link #solve}; units are kg/s for rates and
- * reaches, and for each limit one of the caller's choice, the same for its room and for coefficient·rate.
+ * <p>The caller owns the input arrays' contents and writes them before {@link #solve}; units are
+ * kg/s for rates and reaches, and for each limit one of the caller's choice, the same for its room
+ * and for coefficient·rate.
  */
 public final class RateSolver {
   /** What {@link #isHolder} takes as equal, relative. */

@@ -1,10 +1,10 @@
 package hurdline.plant.yaml;
 
 /**
- * A key that may stand in a map of the plant file: a row of {@link KeyTable.
+ * A key that may stand in a map of the plant file: a row of {@link KeyTable}.
  *
- * <p>Only name and need are read at once, since every start of the program reads the table; what is for messages, the
- * reference and editors waits until it is asked for.
+ * <p>Only name and need are read at once, since every start of the program reads the table; what is
+ * for messages, the reference and editors waits until it is asked for.
  *
  * @param isRequired whether the map must have it
  * @param row its row in the table

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.Set;
 
 /**
- * The kinds of map in a plant file. Their keys stand in {@link KeyTable under the same names.
+ * The kinds of map in a plant file. Their keys stand in {@link KeyTable} under the same names.
  *
  * <p>The binder asks for nothing that is not there.
  */

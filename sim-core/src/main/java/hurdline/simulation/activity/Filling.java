@@ -10,18 +10,19 @@ import hurdline.random.RandomStream;
 import java.util.Arrays;
 
 /**
- * Fillers and presses: one package at a time, a change on its spout when it is full, and filling goes
- * on at once on the lowest-numbered spout that is ready.
+ * Fillers and presses: one package at a time, a change on its spout when it is full, and filling
+ * goes on at once on the lowest-numbered spout that is ready.
  *
  * <p>A package is full when the product's running total at this filler reaches the next multiple of
- * its mass, so the begun package stays over nights and while another product is filled. The total is
- * carried only when a rate changes; when packages are full follows from there.
+ * its mass, so the begun package stays over nights and while another product is filled. The total
+ * is carried only when a rate changes; when packages are full follows from there.
  *
- * <p><b>Easy fillers.</b> Where no change can ever keep a filler waiting ({@link Fillers),
- * nothing but the count of its packages comes of them, and a third of all events in a year would be spent
- * on them. They are counted when a rate or the calendar changes instead. A change under way when the
- * machine's hours end is simulated like any other, since what it lasts beyond them is booked. If somebody
- * follows the trace every package is an event again; {@code ShortCutsTest} holds one way against the other.
+ * <p><b>Easy fillers.</b> Where no change can ever keep a filler waiting ({@link Fillers}), nothing
+ * but the count of its packages comes of them, and a third of all events in a year would be spent
+ * on them. They are counted when a rate or the calendar changes instead. A change under way when
+ * the machine's hours end is simulated like any other, since what it lasts beyond them is booked.
+ * If somebody follows the trace every package is an event again; {@code ShortCutsTest} holds one
+ * way against the other.
  *
  * <p>One file because a package, its change and its closing are states of one filler.
  */

@@ -7,11 +7,13 @@ import hurdline.flow.rates.IndexSet;
 import java.util.stream.IntStream;
 
 /**
- * Solves the rates and draws the conclusions: causes, states, and the instants at which each of them ends.
+ * Solves the rates and draws the conclusions: causes, states, and the instants at which each of
+ * them ends.
  *
- * <p>Only what a solve has moved is worked out anew: heads and bins by the network's marks, machines by
- * {@link ReplicationState. A due time that rests on nothing that moved stays as it is, which also keeps it from
- * drifting. {@code ShortCutsTest} holds this against working out everything.
+ * <p>Only what a solve has moved is worked out anew: heads and bins by the network's marks,
+ * machines by {@link ReplicationState}. A due time that rests on nothing that moved stays as it is,
+ * which also keeps it from drifting. {@code ShortCutsTest} holds this against working out
+ * everything.
  */
 public final class Solving {
   private final ReplicationState present;

@@ -42,7 +42,7 @@ public final class BaleList {
     return count[owner];
   }
 
-  /** The first bale, {@link Bales if there is none. */
+  /** The first bale, −1 if there is none. */
   public int first(int owner) {
     return first[owner];
   }

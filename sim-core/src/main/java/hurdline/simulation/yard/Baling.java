@@ -170,7 +170,9 @@ public final class Baling {
     return (int) Math.copySign(Math.floor(Math.abs(days) + 0.5), days);
   }
 
-  /** The field that comes in this turn among its crop's, counted like fields from {@link Haulage. */
+  /**
+   * The field that comes in this turn among its crop's, counted like fields from {@link Haulage}.
+   */
   int inTurn(int at) {
     return turn[at];
   }

@@ -26,7 +26,7 @@ public record CarriedOverStock(
   /**
    * A bale.
    *
-   * @param at the place where it lies, {@link Bales where in none; at fields the field
+   * @param at the place where it lies, −1 where in none; at fields the field
    * @param attribute by {@link hurdline.plant.LotAttribute}
    * @param unpaid share by which its price was lowered
    * @param areaM2 of its field that is paid for with it

@@ -16,12 +16,14 @@ import java.util.List;
 /**
  * Trucks and loads: field, road, gate, scale, unloading, and back.
  *
- * <p>Two slots of {@link FutureEvents are its own: the ends of its jobs, and its arrivals (a bale made, a load or truck at the
- * gate, a truck back, the end of a stream of loads). Its jobs are numbered from a base; a carrier's number is its job's.
- * Jobs go by gates 1 + crop, the crop's receiving hours, which the caller opens and shuts.
+ * <p>Two slots of {@link FutureEvents} are its own: the ends of its jobs, and its arrivals (a bale
+ * made, a load or truck at the gate, a truck back, the end of a stream of loads). Its jobs are
+ * numbered from a base; a carrier's number is its job's. Jobs go by gates 1 + crop, the crop's
+ * receiving hours, which the caller opens and shuts.
  *
- * <p>Room in the yard is promised when a trip starts, where bales are held at the field; else at the gate. A truck that
- * waits to be loaded has its bales claimed, so that no other truck comes for them.
+ * <p>Room in the yard is promised when a trip starts, where bales are held at the field; else at
+ * the gate. A truck that waits to be loaded has its bales claimed, so that no other truck comes for
+ * them.
  *
  * <p>One file because loads, trucks and the gate share one queue in the order of arrival.
  */

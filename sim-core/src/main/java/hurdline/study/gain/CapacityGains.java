@@ -88,6 +88,6 @@ public final class CapacityGains {
         pair.joint().low(),
         pair.joint().high(),
         pair.interval().word(),
-        pair.toldApart());
+        pair.significant());
   }
 }

@@ -15,7 +15,7 @@ import java.util.stream.IntStream;
 /**
  * One measure of a grid, its cells and plants set against each other replication by replication.
  *
- * <p>Which cell or plant is the best is found in the same figures by which it is then told apart,
+ * <p>Which cell or plant is the best is found in the same figures by which its lead is then judged,
  * so the intervals hold together for all pairs that might have come to be asked for, not for those
  * only that were.
  */
@@ -92,7 +92,7 @@ final class GridPairs {
       GridLead above = leads.get(at);
       if (!below.plant().equals(above.plant())) {
         GridChange change = change(below, above, key);
-        // Plants that are nowhere told apart change places by accident.
+        // Plants without any significant difference change places by accident.
         if (change.lastBefore() >= 0 || change.firstAfter() >= 0) {
           changes.add(change);
         }

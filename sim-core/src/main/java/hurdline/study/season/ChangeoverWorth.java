@@ -89,6 +89,6 @@ final class ChangeoverWorth {
         pair.joint().low(),
         pair.joint().high(),
         pair.interval().word(),
-        pair.toldApart());
+        pair.significant());
   }
 }

@@ -83,7 +83,7 @@ final class PlanRanking {
           pair.plan().equals(names.get(best)) || pair.against().equals(names.get(best));
       if (ofBest
           && pair.row().measure().equals(Measure.MONEY_MARGIN.of())
-          && !pair.row().toldApart()) {
+          && !pair.row().significant()) {
         like.add(pair.plan().equals(names.get(best)) ? pair.against() : pair.plan());
       }
     }

@@ -128,6 +128,6 @@ final class YardCurve {
         PairedDifference.of(
             cheapest, money.perYear(bales, figures), Math.max(1, simulated.size() - 1));
     return new YardSizeRow.Cost.Above(
-        pair.difference(), pair.joint().low(), pair.joint().high(), pair.toldApart());
+        pair.difference(), pair.joint().low(), pair.joint().high(), pair.significant());
   }
 }

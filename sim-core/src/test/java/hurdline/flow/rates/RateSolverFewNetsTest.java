@@ -5,7 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import hurdline.flow.LimitSharingTrials;
 import org.junit.jupiter.api.Test;
 
-/** What {@link RateSolverNetsTest shows on thousands of nets, on hundreds: fast enough to run against each mutant. */
+/**
+ * What {@link RateSolverNetsTest} shows on thousands of nets, on hundreds: fast enough to run
+ * against each mutant.
+ */
 class RateSolverFewNetsTest {
   private static final long SEED = 20261126;
 

@@ -7,7 +7,10 @@ import hurdline.flow.LimitSharingTrials;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
-/** The checks of {@link RateSolverNetsTest on 200,000 nets each, and the search for knots on a million. */
+/**
+ * The checks of {@link RateSolverNetsTest} on 200,000 nets each, and the search for knots on a
+ * million.
+ */
 @Tag("proof")
 class RateSolverProofTest {
   private static final long SEED = 1_000_003;

@@ -247,7 +247,7 @@ class BalingTest {
 
   /**
    * 40,000 days: wet ones and wet ones after wet ones within 6 standard errors of a chain that
-   * mixes so; < 1e-8 false alarms.
+   * mixes so; fewer than 1e-8 false alarms.
    */
   @Test
   void theLongRunShareOfWetDaysIsThatOfTheFile() {
@@ -270,7 +270,7 @@ class BalingTest {
 
   /**
    * 40 years of Mays at 15 % among months at 45 %: within 6 standard errors of a chain that mixes
-   * so, the first week of each May left out, which still feels April; < 1e-8 false alarms.
+   * so, the first week of each May left out, which still feels April; fewer than 1e-8 false alarms.
    */
   @Test
   void aMonthHasItsOwnShareOfWetDays() {
@@ -345,7 +345,7 @@ class BalingTest {
 
   /**
    * One dry and one wet year: over 40 seasons both crops are baled or neither, and either happens;
-   * < 1e-11 false alarms.
+   * Fewer than 1e-11 false alarms.
    */
   @Test
   void cropsOfOnePlantMeetTheSamePastYear(@TempDir Path folder) throws IOException {
@@ -371,7 +371,9 @@ class BalingTest {
     assertThat(dry).isBetween(1, 39);
   }
 
-  /** 9,000 seasons: each pair of four within 6 standard errors of 1/4; < 1e-8 false alarms. */
+  /**
+   * 9,000 seasons: each pair of four within 6 standard errors of 1/4; fewer than 1e-8 false alarms.
+   */
   @Test
   void eachCalendarYearOfTheHorizonDrawsAYearOfItsOwn() {
     DryDays days = new DryDays(LocalDate.of(2027, 12, 31), 2);

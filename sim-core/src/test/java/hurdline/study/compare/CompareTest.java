@@ -110,11 +110,11 @@ class CompareTest {
       if (row.high95() > row.low95()) {
         assertThat(row.highJoint() - row.lowJoint()).isGreaterThan(row.high95() - row.low95());
       }
-      assertThat(row.toldApart()).isEqualTo(row.lowJoint() > 0 || row.highJoint() < 0);
+      assertThat(row.significant()).isEqualTo(row.lowJoint() > 0 || row.highJoint() < 0);
     }
     assertThat(answer.differences())
-        .anyMatch(DifferenceRow::toldApart)
-        .anyMatch(row -> !row.toldApart());
+        .anyMatch(DifferenceRow::significant)
+        .anyMatch(row -> !row.significant());
   }
 
   @Test
@@ -408,12 +408,12 @@ class CompareTest {
         .isCloseTo(3 * fullAt + 2.2 * (39.95 - fullAt) - before, within(1e-6));
     assertThat(room.difference()).isCloseTo(50 + 2 * (39.95 - 50 / 3.0) - before, within(1e-6));
     assertThat(power.highJoint() - power.lowJoint()).isCloseTo(0, within(1e-9));
-    assertThat(power.toldApart() && room.toldApart()).isTrue();
+    assertThat(power.significant() && room.significant()).isTrue();
     assertThat(
             answer
                 .difference("more_room", "line.stalk_line.hours.scheduled")
                 .orElseThrow()
-                .toldApart())
+                .significant())
         .as("what is the same is not significantly different")
         .isFalse();
   }

@@ -72,10 +72,10 @@ class CapacityGainsTest {
         .isEqualTo(new Increase(Kind.LONGER_TO, 48 * 60, 14 * 3_600 + 48 * 60));
     for (String what : List.of("feeder", "saw", "bagger", "resource.loader")) {
       assertThat(gain(answer, what, FED).gain()).as(what).isZero();
-      assertThat(gain(answer, what, FED).toldApart()).as(what).isFalse();
+      assertThat(gain(answer, what, FED).significant()).as(what).isFalse();
     }
     assertThat(answer.further().gains()).as("7 things, fed and margin").hasSize(14);
-    assertThat(gain(answer, "mill", FED).toldApart()).isTrue();
+    assertThat(gain(answer, "mill", FED).significant()).isTrue();
     assertThat(gain(answer, "mill", FED).unit()).isEqualTo("t");
     assertThat(gain(answer, "resource.loader", FED).more())
         .isEqualTo(new Increase(Kind.COUNT, 1, 1));

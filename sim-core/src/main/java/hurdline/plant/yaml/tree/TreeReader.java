@@ -25,7 +25,7 @@ import org.yaml.snakeyaml.parser.ParserImpl;
 import org.yaml.snakeyaml.reader.StreamReader;
 
 /**
- * Builds a {@link Tree from YAML text.
+ * Builds a {@link Tree} from YAML text.
  *
  * <p>It goes by the parser's events and not by composed nodes: these have lost whether a tag was
  * written out, and they expand a chain of aliases before anybody can count. Nothing is ever
