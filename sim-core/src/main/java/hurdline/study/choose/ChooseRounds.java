@@ -61,9 +61,8 @@ final class ChooseRounds {
       ChooseProgress progress,
       BooleanSupplier stop,
       BooleanSupplier timeUp) {
-    int[] done = {0};
-    int[] expected = {plans.size() * schedule.before(1)};
-    Runnable year = () -> progress.done(++done[0], Math.max(done[0], expected[0]));
+    YearCount year = new YearCount(progress);
+    year.expect((long) plans.size() * schedule.before(1));
     BooleanSupplier ending = () -> stop.getAsBoolean() || timeUp.getAsBoolean();
     int measures = 1 + terms.bounds().size();
     years = new PlanYears(runner, store, year, space.count(), measures, 1);
@@ -74,49 +73,50 @@ final class ChooseRounds {
     List<Candidate> candidates = candidates(plans);
     progress.stage(stage(0, candidates.size(), Double.NaN));
     List<BudgetScreening> budgets = budgets(candidates);
-    int round = 0;
-    while (round < schedule.rounds().size()) {
-      List<BudgetScreening> active =
-          budgets.stream().filter(budget -> !budget.isDone(terms.band())).toList();
-      List<Integer> due = left(active);
-      long more = (long) due.size() * schedule.rounds().get(round);
-      if (due.isEmpty() || isTooMany(more) || timeUp.getAsBoolean()) {
-        break;
-      }
-      expected[0] = (int) Math.min(Integer.MAX_VALUE, done[0] + more);
-      ReplicationRange range =
-          new ReplicationRange(1 + schedule.before(round), 1 + schedule.before(round + 1));
-      if (!years.simulate(PlanBlock.of(round + 1, due, range, false), ending)) {
-        if (stop.getAsBoolean()) {
-          return Optional.empty();
-        }
-        break;
-      }
-      double[][] net = net(years, due);
-      active.forEach(budget -> budget.judge(net, years.simulated()));
-      round++;
-      progress.stage(stage(round, budgets.get(0).left().size(), gap(budgets.get(0))));
-    }
-    if (budgets.get(0).known().isEmpty()) {
+    judge(budgets, year, progress, ending);
+    if (stop.getAsBoolean() || budgets.get(0).known().isEmpty()) {
       return Optional.empty();
     }
     long simulated = years.simulated();
     if (ask.eachGap() && !timeUp.getAsBoolean()) {
       simulated += look(budgets.get(0), store, year, ending);
-      if (stop.getAsBoolean()) {
-        return Optional.empty();
-      }
     }
     Verdict verdict = verdict(budgets);
     List<Integer> shown = shown(verdict);
     fresh = new PlanYears(runner, store, year, space.count(), measures, last.from());
-    expected[0] = done[0] + shown.size() * last.count();
+    year.expect((long) shown.size() * last.count());
     int number = 1 + schedule.rounds().size() + PairwiseLooks.usualLooks().size();
     if (!fresh.simulate(PlanBlock.of(number, shown, last, true), stop)) {
       return Optional.empty();
     }
     return Optional.of(
         new Found(verdict, years, fresh, outOfBounds, shown, simulated + fresh.simulated()));
+  }
+
+  /** Round after round, as long as there is something to judge and years for it. */
+  private void judge(
+      List<BudgetScreening> budgets,
+      YearCount year,
+      ChooseProgress progress,
+      BooleanSupplier ending) {
+    for (int round = 0; round < schedule.rounds().size(); round++) {
+      List<BudgetScreening> active =
+          budgets.stream().filter(budget -> !budget.isDone(terms.band())).toList();
+      List<Integer> due = left(active);
+      long more = (long) due.size() * schedule.rounds().get(round);
+      if (due.isEmpty() || isTooMany(more) || ending.getAsBoolean()) {
+        return;
+      }
+      year.expect(more);
+      ReplicationRange range =
+          new ReplicationRange(1 + schedule.before(round), 1 + schedule.before(round + 1));
+      if (!years.simulate(PlanBlock.of(round + 1, due, range, false), ending)) {
+        return;
+      }
+      double[][] net = net(years, due);
+      active.forEach(budget -> budget.judge(net, years.simulated()));
+      progress.stage(stage(round + 1, budgets.get(0).left().size(), gap(budgets.get(0))));
+    }
   }
 
   private Verdict verdict(List<BudgetScreening> budgets) {

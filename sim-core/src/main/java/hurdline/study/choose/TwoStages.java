@@ -64,9 +64,8 @@ final class TwoStages {
       ChooseProgress progress,
       BooleanSupplier stop,
       BooleanSupplier timeUp) {
-    long[] done = {0};
-    long[] expected = {(long) plans.size() * FIRST_YEARS};
-    Runnable year = () -> progress.done(few(++done[0]), few(Math.max(done[0], expected[0])));
+    YearCount year = new YearCount(progress);
+    year.expect((long) plans.size() * FIRST_YEARS);
     BooleanSupplier ending = () -> stop.getAsBoolean() || timeUp.getAsBoolean();
     years = new PlanYears(runner, store, year, space.count(), 1, 1);
     if (!years.simulate(PlanBlock.own(0, plans, 1, plan -> FIRST_YEARS), ending)) {
@@ -77,7 +76,7 @@ final class TwoStages {
     progress.stage(stage(0, Double.NaN));
     TwoStageSelection rule = new TwoStageSelection(judged.size(), FIRST_YEARS, 1 - terms.alpha());
     Map<Integer, Long> needed = needed(rule);
-    expected[0] = done[0] + more(needed);
+    year.expect(more(needed));
     boolean whole = isWithin(needed) && years.simulate(second(needed), ending);
     if (stop.getAsBoolean()) {
       return Optional.empty();
@@ -90,16 +89,12 @@ final class TwoStages {
         new ShownPlans(space, years.problems().keySet())
             .of(List.of(verdict.named()), verdict.left(), this::mean);
     fresh = new PlanYears(runner, store, year, space.count(), 1, last.from());
-    expected[0] = done[0] + (long) shown.size() * last.count();
+    year.expect((long) shown.size() * last.count());
     if (!fresh.simulate(PlanBlock.of(LAST, shown, last, true), stop)) {
       return Optional.empty();
     }
     long simulated = years.simulated() + fresh.simulated();
     return Optional.of(new Found(verdict, years, fresh, Map.of(), shown, simulated));
-  }
-
-  private static int few(long count) {
-    return (int) Math.min(Integer.MAX_VALUE, count);
   }
 
   /** Of a plan without a plant there is nothing to judge, nor of one without a value. */
