@@ -145,7 +145,7 @@ final class LinkRules {
             packs.product(),
             names.products.keySet(),
             "no product",
-            "a product, or \"from\" and the name of a mill");
+            "a product, or \"from-\" and the name of a mill");
         packed(path + ".packs", packs);
       }
     }

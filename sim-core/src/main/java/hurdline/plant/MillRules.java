@@ -126,7 +126,7 @@ final class MillRules {
               ? "\"" + name + "\" is no hammer-mill"
               : "\"" + Problems.cut(name) + "\" is no machine";
       found.add(
-          path, said, Nearest.expected("\"from\" and the name of a hammer-mill", name, mills));
+          path, said, Nearest.expected("\"from-\" and the name of a hammer-mill", name, mills));
       return;
     }
     Optional<Step> mill = Names.step(line, name);

@@ -98,7 +98,8 @@ final class Dates {
 
   /** Days of the week; all where none are given. */
   static Set<DayOfWeek> weekdays(NodeReader at) {
-    Set<DayOfWeek> found = words(at, DAYS, "a day", "day of the week", "days of the week");
+    Set<DayOfWeek> found =
+        words(at, DAYS, "a day", "day of the week", "days of the week, such as [Mon, Tue]");
     return found.isEmpty() ? EnumSet.allOf(DayOfWeek.class) : found;
   }
 

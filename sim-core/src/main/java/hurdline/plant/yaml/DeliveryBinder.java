@@ -11,6 +11,7 @@ import hurdline.plant.Delivery.Loads;
 import hurdline.plant.Delivery.Release;
 import hurdline.plant.Delivery.Trucks;
 import hurdline.random.Constant;
+import hurdline.unit.Amount;
 import hurdline.unit.Dimension;
 import hurdline.unit.FileUnit;
 import java.time.DayOfWeek;
@@ -140,15 +141,33 @@ final class DeliveryBinder {
 
   private static Field field(String name, NodeReader at, Bale usual) {
     Fields f = at.fields(MapKeys.FIELD);
-    NodeReader baling = f.at("baling");
     return new Field(
         name,
         Quantities.of(f.at("area"), Dimension.AREA, Range.ABOVE_0, 1),
         RandomQuantityReader.of(f.at("yield"), Dimension.YIELD, Range.NOT_BELOW_0, 0),
         Dates.date(f.at("ready")).orElse(LocalDate.MIN),
         Quantities.of(f.at("ready_sd"), Dimension.TIME, Range.NOT_BELOW_0, 0) / FileUnit.DAY.inSi(),
-        Quantities.whole(baling, Dimension.BALE_RATE, 1 / FileUnit.DAY.inSi(), 1, 1),
+        balesADay(f.at("baling")),
         CropBinder.bale(f, usual));
+  }
+
+  /**
+   * A rate by the hour would be read as one by day and night, while a baler works the receiving
+   * hours alone: so many of those a day as nobody meant.
+   */
+  private static int balesADay(NodeReader at) {
+    boolean byTheHour =
+        at.scalar()
+            .flatMap(said -> Amount.find(said.text()))
+            .filter(amount -> amount.unit().matches("[a-z]+ ?/ ?(?:h|min|s)"))
+            .isPresent();
+    if (byTheHour) {
+      at.wrong(
+          at.shown() + " is by the hour",
+          "what the baler makes on a dry day, in the receiving hours, such as \"380 bales/d\"");
+      return 1;
+    }
+    return Quantities.whole(at, Dimension.BALE_RATE, 1 / FileUnit.DAY.inSi(), 1, 1);
   }
 
   private static DayHours hours(NodeReader at) {

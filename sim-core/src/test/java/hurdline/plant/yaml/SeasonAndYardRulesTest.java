@@ -272,6 +272,14 @@ class SeasonAndYardRulesTest {
   }
 
   @Test
+  void balesAreByTheDaySinceABalerWorksTheReceivingHoursAlone() {
+    Edited.with("baling: 380 bales/d", "baling: 38 bales/h")
+        .saysOnly(
+            "deliveries.stalk.fields.bench.baling: \"38 bales/h\" is by the hour; expected what the"
+                + " baler makes on a dry day, in the receiving hours, such as \"380 bales/d\"");
+  }
+
+  @Test
   void cropsThatArePaidAreKnown() {
     Edited.with("crop_prices: {stalk: 145 USD/ton}", "crop_prices: {stalks: 145 USD/ton}")
         .saysOnly(
