@@ -44,7 +44,15 @@ final class FirstWord {
         .println("That was \"hurdline check\", since no command was given. With this file:");
     WITH_A_FILE.forEach(
         (command, does) ->
-            setting.err().println("  hurdline " + command + " " + args[0] + "\n        " + does));
+            setting
+                .err()
+                .println(
+                    "  hurdline "
+                        + command
+                        + " "
+                        + ShellWord.of(Path.of(args[0]))
+                        + "\n        "
+                        + does));
   }
 
   /** Refuses a word that is no command; the exit code. */

@@ -88,7 +88,7 @@ final class NewVerb implements Callable<Integer> {
                 + " files into "
                 + inside
                 + ". Fill those you have records for, then: hurdline fit PLANT.yaml "
-                + inside);
+                + ShellWord.of(inside));
     return ExitCode.DONE.number();
   }
 
@@ -99,7 +99,10 @@ final class NewVerb implements Callable<Integer> {
     setting
         .out()
         .println(
-            "Wrote " + target + ". Edit it with any text editor, then: hurdline check " + target);
+            "Wrote "
+                + target
+                + ". Edit it with any text editor, then: hurdline check "
+                + ShellWord.of(target));
     return ExitCode.DONE.number();
   }
 

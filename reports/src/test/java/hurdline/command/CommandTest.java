@@ -58,7 +58,7 @@ class CommandTest extends Calls {
         .hasSize(14)
         .allMatch(name -> name.endsWith(".svg"));
     assertThat(out.toString().lines())
-        .hasSizeBetween(40, 60)
+        .hasSizeBetween(40, 65)
         .first()
         .isEqualTo("Sweetgum Bend shared gin, the plant as it stands, 2027-01-04 to 2027-12-31,");
     assertThat(out.toString()).endsWith("Report: " + answer.resolve("report.html") + "\n");
