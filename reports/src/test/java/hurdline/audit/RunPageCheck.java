@@ -6,6 +6,7 @@ import hurdline.measure.Measure;
 import hurdline.measure.State;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The page of a run against its tables. */
 final class RunPageCheck implements Check {
@@ -142,21 +143,29 @@ final class RunPageCheck implements Check {
   }
 
   private static void hours(PageBook page, String option) {
+    List<State> told =
+        Stream.of(State.values())
+            .filter(
+                state ->
+                    page.lines(PageNames.MACHINE_HOURS)
+                        .anyMatch(line -> hours(page, option, line.name(), state).value() > 0))
+            .toList();
     page.lines(PageNames.MACHINE_HOURS)
         .forEach(
             line -> {
-              for (State state : State.values()) {
-                page.cell(
-                    line,
-                    1 + state.ordinal(),
-                    Figure.mean(
-                        page.answer(),
-                        option,
-                        Measure.MACHINE_HOURS,
-                        page.answer().names().named("machines", line.name()),
-                        state.word()));
+              for (int at = 0; at < told.size(); at++) {
+                page.cell(line, 1 + at, hours(page, option, line.name(), told.get(at)));
               }
             });
+  }
+
+  private static Figure hours(PageBook page, String option, String title, State state) {
+    return Figure.mean(
+        page.answer(),
+        option,
+        Measure.MACHINE_HOURS,
+        page.answer().names().named("machines", title),
+        state.word());
   }
 
   /** A row for each name, a column for each measure. */

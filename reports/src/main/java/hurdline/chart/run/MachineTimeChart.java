@@ -91,7 +91,10 @@ final class MachineTimeChart {
     GridColumns<MachineTime> columns =
         new GridColumns<MachineTime>(wording)
             .text("machine", machine -> wording.titles().machine(machine.machine()));
-    for (State state : State.values()) {
+    for (State state : State.values()) { // a column of noughts takes the room of a word on paper
+      if (answer.machines().stream().noneMatch(machine -> machine.hours(state) > 0)) {
+        continue;
+      }
       columns.number(word(state), 0, "h", machine -> machine.hours(state));
     }
     return columns.of(answer.machines());
