@@ -21,6 +21,9 @@ public final class CompareHeadline {
   /** More changes without a cost are left to the ranked table. */
   private static final int CHANGES = 3;
 
+  /** Of what the plant as it stands has: less is not worth the replications that would show it. */
+  private static final double HARDLY = 0.002;
+
   private final CompareAnswer answer;
   private final Spoken spoken;
   private final SpokenNames names;
@@ -202,6 +205,15 @@ public final class CompareHeadline {
   }
 
   private String undecided(String option, DifferenceRow row, String of) {
+    double most = Math.max(Math.abs(row.lowJoint()), Math.abs(row.highJoint()));
+    if (most < HARDLY * Math.abs(row.baseMean())) {
+      return SpokenNames.upper(names.option(option))
+          + (isPlural(option) ? " hardly change the " : " hardly changes the ")
+          + of
+          + ": by "
+          + spoken.amount(most, Double.NaN, Double.NaN, row.unit())
+          + " at most, if at all";
+    }
     return "Whether "
         + names.option(option)
         + (isPlural(option) ? " change the " : " changes the ")

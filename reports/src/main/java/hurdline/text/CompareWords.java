@@ -129,7 +129,7 @@ public final class CompareWords {
   private String needed(DifferenceRow row) {
     return row.replicationsNeeded() > 0
         ? ", about "
-            + wording.amount(row.replicationsNeeded(), "count")
+            + wording.aboutAsMany(row.replicationsNeeded()).replaceFirst("^about ", "")
             + " replications would show a difference of this size"
         : "";
   }

@@ -26,6 +26,7 @@ public final class DrawnCropWords {
   /** What is adjusted. */
   private enum Kind {
     FIGURES,
+    PLANS,
     DIFFERENCES,
     NOTHING
   }
@@ -72,7 +73,7 @@ public final class DrawnCropWords {
   /** The drawn crop is that of the first plan; adjusted are the figures of each. */
   public static DrawnCropWords of(SeasonAnswer answer, Wording wording) {
     return new DrawnCropWords(
-        answer.outline(), answer.summary(), answer.adjusted(), Kind.FIGURES, wording);
+        answer.outline(), answer.summary(), answer.adjusted(), Kind.PLANS, wording);
   }
 
   /** Of the yard only the drawn crop is reported. */
@@ -174,7 +175,13 @@ public final class DrawnCropWords {
 
   private String option(AdjustedRow row) {
     boolean several = adjusted.stream().map(AdjustedRow::option).distinct().count() > 1;
-    return kind == Kind.DIFFERENCES || several ? wording.titles().option(row.option()) + ": " : "";
+    if (kind != Kind.DIFFERENCES && !several) {
+      return "";
+    }
+    return (kind == Kind.PLANS
+            ? wording.titles().plan(row.option())
+            : wording.titles().option(row.option()))
+        + ": ";
   }
 
   private String measure(AdjustedRow row) {
