@@ -14,6 +14,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -138,6 +139,35 @@ final class MeasureTables {
         new Column(
             "per " + wording.units().ton() + " fed " + wording.unit(currency + "/t"),
             Measure.MONEY_LINE_MARGIN_PER_TONNE));
+  }
+
+  boolean hasCash() {
+    return has(Measure.CASH_LEFT);
+  }
+
+  /** From the margin to what is left of it, in the order in which it is reckoned. */
+  Chart.Grid cash() {
+    Map<Measure, String> rows = new LinkedHashMap<>();
+    rows.put(Measure.MONEY_MARGIN, "margin");
+    rows.put(Measure.CASH_INTEREST, "less interest");
+    rows.put(Measure.CASH_REPAYMENT, "less repayment");
+    rows.put(Measure.CASH_TAX, "less tax");
+    rows.put(Measure.CASH_LEFT, "left");
+    rows.put(Measure.CASH_DEPRECIATION, "depreciation, which lowers the tax alone");
+    String currency = answer.header().currency();
+    return new GridColumns<Map.Entry<Measure, String>>(wording)
+        .text("over the calendar", Map.Entry::getValue)
+        .mean("", currency, row -> answer.find(row.getKey().of()))
+        .text("5th percentile", row -> percentile(row.getKey(), SummaryRow::p05))
+        .text("95th percentile", row -> percentile(row.getKey(), SummaryRow::p95))
+        .of(rows.entrySet());
+  }
+
+  private String percentile(Measure measure, ToDoubleFunction<SummaryRow> of) {
+    return answer
+        .find(measure.of())
+        .map(row -> wording.number(of.applyAsDouble(row), row.low95(), row.high95(), row.unit()))
+        .orElse("");
   }
 
   private boolean has(Measure measure) {

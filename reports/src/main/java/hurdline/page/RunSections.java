@@ -9,6 +9,7 @@ import hurdline.measure.Cause;
 import hurdline.measure.State;
 import hurdline.problem.LocatedProblem;
 import hurdline.text.CapacityWords;
+import hurdline.text.CashWords;
 import hurdline.text.CleanlinessWords;
 import hurdline.text.CoverWords;
 import hurdline.text.DrawnCropWords;
@@ -24,6 +25,7 @@ import hurdline.text.RepeatCall;
 import hurdline.text.RowSentences;
 import hurdline.text.RunHeadline;
 import hurdline.text.RunTable;
+import hurdline.text.TonWords;
 import hurdline.text.Wording;
 import hurdline.text.YardMoistureWords;
 import java.util.ArrayList;
@@ -248,11 +250,16 @@ final class RunSections {
       say(html, new CleanlinessWords(answer.summary(), wording.titles(), wording));
     }
     say(html, new PurchaseWords(answer.summary(), wording));
+    new TonWords(answer, wording).sentences().forEach(sentence -> html.paragraph(sentence + "."));
     if (tables.hasLineMoney()) {
       html.table("margin by line", tables.lineMoney());
       html.paragraph("A line's margin is before electricity and overhead, which serve all lines.");
     }
     html.paragraph("The margin is before interest and tax, and before the cost of any option.");
+    if (tables.hasCash()) {
+      html.table("after loan and tax, before your accountant", tables.cash());
+    }
+    new CashWords(answer, wording).sentence().ifPresent(sentence -> html.paragraph(sentence + "."));
   }
 
   private void writeAgain(Html html) {

@@ -51,6 +51,9 @@ public final class CheckWords {
   /** What the two figures are, and what they leave out. */
   public static List<String> legend() {
     return List.of(
+        "Load: how much of what is fed reaches a machine, 1 being all. Limit: what it takes itself. Rated and"
+            + " expected: what the line could be fed if nothing but this machine limited it. Headroom: expected"
+            + " over the feeder's own rate, less one.",
         "Rated: nothing stops. Expected: mean stops, package changes, screen changes and lifts, and the"
             + " hands that they need; in the table each machine alone.",
         "Queues come on top: waits for a hand that is busy elsewhere, full and empty bins, yard and"

@@ -14,6 +14,10 @@ import java.util.Optional;
 /**
  * What limits a line, as one says it. The causes of one machine, and those of a lack of crop, count
  * together where together they limit the line longest.
+ *
+ * <p>So do those of machines that stop together since no bin lies between them, where these have
+ * the least expected capacity: each by itself may hold the line for fewer hours than a machine
+ * ahead of them that waits for all of them and that nobody would gain by making faster.
  */
 final class LimitWords {
   /** In one simulated year alone, shares that are no further apart are as good as alike. */
@@ -38,12 +42,26 @@ final class LimitWords {
       int replications,
       SpokenNames names,
       Spoken spoken) {
+    this(rows, line, replications, names, spoken, List.of());
+  }
+
+  /**
+   * @param together machines that stop together and have the least expected capacity; none where
+   *     that is not known
+   */
+  LimitWords(
+      List<BottleneckRow> rows,
+      Outline.Line line,
+      int replications,
+      SpokenNames names,
+      Spoken spoken,
+      List<String> together) {
     this.rows = rows.stream().filter(row -> row.line().equals(line.name())).toList();
     this.line = names.line(line.name());
     this.names = names;
     this.replications = replications;
     this.spoken = spoken;
-    this.limits = limits(names.crop(line.crop()));
+    this.limits = joined(limits(names.crop(line.crop())), together);
   }
 
   /**
@@ -53,13 +71,15 @@ final class LimitWords {
    * @param share of all its causes
    */
   private record Limit(
-      String what, String cause, double own, double share, double low, double high) {
+      String what,
+      String cause,
+      double own,
+      double share,
+      double low,
+      double high,
+      boolean isPlural) {
     double told() {
       return Double.isNaN(own) ? share : own;
-    }
-
-    boolean isPlural() {
-      return Cause.machinesOf(cause).size() > 1;
     }
   }
 
@@ -224,6 +244,36 @@ final class LimitWords {
     return found;
   }
 
+  /** With the limits of these machines as one, where together they hold the line longest. */
+  private List<Limit> joined(List<Limit> found, List<String> together) {
+    List<Limit> of =
+        found.stream()
+            .filter(limit -> !Cause.machinesOf(limit.cause()).isEmpty())
+            .filter(limit -> together.containsAll(Cause.machinesOf(limit.cause())))
+            .toList();
+    double share = of.stream().mapToDouble(Limit::share).sum();
+    if (of.size() < 2 || of.contains(found.get(0)) || share <= found.get(0).share()) {
+      return found;
+    }
+    List<Limit> all = new ArrayList<>(found);
+    all.removeAll(of);
+    all.add(
+        0,
+        new Limit(
+            names.machines(together.stream().filter(name -> isIn(of, name)).toList()),
+            of.get(0).cause(),
+            Double.NaN,
+            share,
+            of.stream().mapToDouble(Limit::low).sum(),
+            of.stream().mapToDouble(Limit::high).sum(),
+            true));
+    return all;
+  }
+
+  private static boolean isIn(List<Limit> limits, String machine) {
+    return limits.stream().anyMatch(limit -> Cause.machinesOf(limit.cause()).contains(machine));
+  }
+
   private static Limit limit(String what, List<BottleneckRow> causes, double longest) {
     BottleneckRow first =
         causes.stream().max(Comparator.comparingDouble(BottleneckRow::share)).orElseThrow();
@@ -236,7 +286,8 @@ final class LimitWords {
         own ? first.share() : Double.NaN,
         causes.stream().mapToDouble(BottleneckRow::share).sum(),
         causes.stream().mapToDouble(BottleneckRow::shareLow95).sum(),
-        causes.stream().mapToDouble(BottleneckRow::shareHigh95).sum());
+        causes.stream().mapToDouble(BottleneckRow::shareHigh95).sum(),
+        Cause.machinesOf(first.cause()).size() > 1);
   }
 
   private String belongsTo(String cause, String crop) {

@@ -67,7 +67,17 @@ public final class RunHeadline {
   }
 
   private LimitWords limits(Outline.Line line) {
-    return new LimitWords(answer.holders(), line, answer.header().replications(), names, spoken);
+    return new LimitWords(
+        answer.holders(),
+        line,
+        answer.header().replications(),
+        names,
+        spoken,
+        answer
+            .capacity()
+            .line(line.name())
+            .map(capacity -> capacity.limits().expected().machines())
+            .orElse(List.of()));
   }
 
   private Optional<String> leftOver() {
@@ -117,7 +127,10 @@ public final class RunHeadline {
   private Optional<String> margin() {
     return answer
         .find(Measure.MONEY_MARGIN.of())
-        .map(row -> new EarningWords(spoken).earns(period(), row, answer.header().replications()));
+        .map(
+            row ->
+                new EarningWords(spoken).earns(period(), row, answer.header().replications())
+                    + new PoorYears(spoken).of(row));
   }
 
   /** What the lender and the tax office leave of it, where the file says what the plant cost. */
@@ -127,7 +140,8 @@ public final class RunHeadline {
         .map(
             row ->
                 "After loan and tax, before your accountant, "
-                    + new EarningWords(spoken).leaves(period(), row));
+                    + new EarningWords(spoken).leaves(period(), row)
+                    + new PoorYears(spoken).of(row));
   }
 
   private Optional<String> fed(Outline.Line line) {

@@ -46,7 +46,9 @@ public final class RunTable {
     for (Outline.Line line : answer.outline().lines()) { // the unit says that it is by mass fed
       table.add(
           "Money",
-          "margin, " + table.names.line(line.name()).replaceFirst("^the ", ""),
+          "margin, "
+              + table.names.line(line.name()).replaceFirst("^the ", "")
+              + ", before electricity and overhead",
           Measure.MONEY_LINE_MARGIN_PER_TONNE.of(line.name()));
     }
     return new MainTable(table.rows, wording);

@@ -46,6 +46,12 @@ public final class RunWords {
                           + ": "
                           + next));
     }
+    new TonWords(answer, wording)
+        .sentences()
+        .forEach(sentence -> lines.add("ton fed     " + sentence + "."));
+    new CashWords(answer, wording)
+        .sentence()
+        .ifPresent(sentence -> lines.add("loan        " + sentence + "."));
     new OrderWords(answer.capacity(), wording)
         .warnings()
         .forEach(warning -> lines.add("warning     " + warning));

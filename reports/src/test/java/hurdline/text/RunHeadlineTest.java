@@ -35,7 +35,8 @@ class RunHeadlineTest {
             "The mill is the bottleneck: it limits the stalk line in 57 of 100 scheduled hours.",
             "The feeder is the bottleneck: it limits the cotton line in 67 of 100 scheduled hours.",
             "About 2,420 of 9,730 bales of stalk are left when the season ends.",
-            "The year earns 167,000 USD before interest and tax, give or take 4,000.");
+            "The year earns 167,000 USD before interest and tax, give or take 4,000; one time in 20"
+                + " less than 149,000 USD.");
   }
 
   @Test
@@ -149,15 +150,16 @@ class RunHeadlineTest {
     assertThat(left(43_210, 1_900))
         .isEqualTo(
             "After loan and tax, before your accountant, the year leaves 43,200 USD, give or take"
-                + " 1,900.");
+                + " 1,900; one time in 20 less than 28,200 USD.");
     assertThat(left(-43_210, 1_900))
         .isEqualTo(
             "After loan and tax, before your accountant, the year takes 43,200 USD, give or take"
-                + " 1,900.");
+                + " 1,900; one time in 20 a loss of more than 58,200 USD.");
     assertThat(left(1_000, 2_000))
         .isEqualTo(
             "After loan and tax, before your accountant, it is not decided whether the year leaves"
-                + " or takes money: 1,000 USD, give or take 2,000.");
+                + " or takes money: 1,000 USD, give or take 2,000; one time in 20 a loss of more than"
+                + " 14,000 USD.");
   }
 
   private static String left(double mean, double half) {
@@ -174,6 +176,8 @@ class RunHeadlineTest {
             .with(SummaryRow::mean, mean)
             .with(SummaryRow::low95, mean - half)
             .with(SummaryRow::high95, mean + half)
+            .with(SummaryRow::p05, mean - 15_000)
+            .with(SummaryRow::p95, mean + 15_000)
             .made());
     List<String> said = said(SampleAnswer.with(summary));
     return said.get(said.size() - 1);
@@ -188,6 +192,8 @@ class RunHeadlineTest {
     assertThat(
             new RunHeadline(SampleAnswer.year(), new Wording(UnitSystem.METRIC, Locale.GERMANY))
                 .sentences())
-        .contains("The year earns 167.000 USD before interest and tax, give or take 4.000.");
+        .contains(
+            "The year earns 167.000 USD before interest and tax, give or take 4.000; one time in"
+                + " 20 less than 149.000 USD.");
   }
 }

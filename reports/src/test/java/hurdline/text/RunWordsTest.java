@@ -18,7 +18,7 @@ class RunWordsTest {
             The mill is the bottleneck: it limits the stalk line in 57 of 100 scheduled hours.
             The feeder is the bottleneck: it limits the cotton line in 67 of 100 scheduled hours.
             About 2,420 of 9,730 bales of stalk are left when the season ends.
-            The year earns 167,000 USD before interest and tax, give or take 4,000.
+            The year earns 167,000 USD before interest and tax, give or take 4,000; one time in 20 less than 149,000 USD.
 
                                           mean               95 % interval       percentiles
                                                                                 5th     95th
@@ -59,8 +59,12 @@ class RunWordsTest {
             Money
               revenue                2,011,000 USD
               margin                   167,000 USD      164,000 to 171,000  149,000  186,000
-              margin, stalk line          23.0 USD/ton        21.3 to 24.7     14.2     31.8
-              margin, cotton line         53.7 USD/ton        53.0 to 54.5     50.0     57.5
+              margin, stalk line,         23.0 USD/ton        21.3 to 24.7     14.2     31.8
+              before electricity
+              and overhead
+              margin, cotton line,        53.7 USD/ton        53.0 to 54.5     50.0     57.5
+              before electricity
+              and overhead
 
             next        stalk line: if the mill did not limit: at most 2.65 ton/h by the bag hand expected (40 % more), 3.97 ton/h by the feeder rated (87 % more); compare --gain simulates 10 % more
             Limits are in % of scheduled hours. Intervals are those of the mean of 40 simulated years; one year in 20 lies below the 5th percentile, one above the 95th.
@@ -118,6 +122,7 @@ class RunWordsTest {
               next      if the hurd bagger did not limit: at most 2.65 ton/h by the bag hand expected (40 % more), 3.97 ton/h by the feeder rated (87 % more)
             orders      coarse hurd and fine hurd, 454.7 ton: take 140 % of what the mean crop can make and 70.0 % of what the scheduled hours can; they cannot all be met, some 130 ton will be missing
 
+            Load: how much of what is fed reaches a machine, 1 being all. Limit: what it takes itself. Rated and expected: what the line could be fed if nothing but this machine limited it. Headroom: expected over the feeder's own rate, less one.
             Rated: nothing stops. Expected: mean stops, package changes, screen changes and lifts, and the hands that they need; in the table each machine alone.
             Queues come on top: waits for a hand that is busy elsewhere, full and empty bins, yard and weather. A run simulates them.\
             """);
