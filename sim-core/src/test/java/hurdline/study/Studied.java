@@ -1,5 +1,7 @@
 package hurdline.study;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import hurdline.answer.RunAnswer;
 import hurdline.plant.Change;
 import hurdline.plant.Plant;
@@ -11,6 +13,9 @@ import hurdline.study.replicate.ReplicationBudget;
 import hurdline.study.replicate.ReplicationResults;
 import hurdline.study.replicate.RunSettings;
 import hurdline.study.run.Run;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
@@ -30,6 +35,28 @@ public final class Studied {
     PlantFile file = PlantFile.read(path);
     String name = path.getFileName().toString();
     return new PlantOrigin(file.variants(), name, file.contentHash(), "0", file.warnings());
+  }
+
+  /** The small plant's first four weeks: a life of an option simulates dozens of calendars. */
+  public static PlantOrigin fourWeeks() {
+    return fourWeeks("", "");
+  }
+
+  /** The same with other words in place of some that are there. */
+  public static PlantOrigin fourWeeks(String from, String to) {
+    String text = text(SMALL);
+    assertThat(text).contains(from);
+    PlantFile file =
+        PlantFile.of("small.yaml", text.replace("2027-05-28", "2027-03-26").replace(from, to));
+    return new PlantOrigin(file.variants(), "small.yaml", file.contentHash(), "0", file.warnings());
+  }
+
+  private static String text(Path path) {
+    try {
+      return Files.readString(path);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   public static PlantOrigin source(TestPlant plant) {
@@ -84,9 +111,11 @@ public final class Studied {
   }
 
   public static RunAnswer run(Path path, PlantChanges chosen, RunSettings effort) {
-    return new Run(source(path), chosen, effort)
-        .simulate((done, of) -> {}, () -> false)
-        .orElseThrow();
+    return run(source(path), chosen, effort);
+  }
+
+  public static RunAnswer run(PlantOrigin plant, PlantChanges chosen, RunSettings effort) {
+    return new Run(plant, chosen, effort).simulate((done, of) -> {}, () -> false).orElseThrow();
   }
 
   public static RunAnswer run(Path path, RunSettings effort) {

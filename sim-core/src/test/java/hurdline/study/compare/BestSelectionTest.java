@@ -7,27 +7,20 @@ import static org.assertj.core.api.Assertions.within;
 import hurdline.answer.CompareAnswer;
 import hurdline.answer.Selection;
 import hurdline.study.PlantChanges;
+import hurdline.study.PlantOrigin;
 import hurdline.study.Studied;
 import hurdline.study.replicate.IndifferenceZone;
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 
 class BestSelectionTest {
-  private static final Path SMALL = Path.of("../line-configs/small.yaml");
-
-  private static CompareAnswer asked(IndifferenceZone zone, int replications, int threads) {
-    return asked(SMALL, zone, replications, threads);
-  }
+  private static final PlantOrigin PLAIN = Studied.fourWeeks();
 
   private static CompareAnswer asked(
-      Path plant, IndifferenceZone zone, int replications, int threads) {
+      PlantOrigin plant, IndifferenceZone zone, int replications, int threads) {
     CompareAsk ask =
         new CompareAsk(
             List.of(),
@@ -37,8 +30,7 @@ class BestSelectionTest {
             Optional.empty(),
             List.of(),
             Optional.of(zone));
-    return new Compare(
-            Studied.source(plant), PlantChanges.base(), ask, Studied.effort(replications, threads))
+    return new Compare(plant, PlantChanges.base(), ask, Studied.effort(replications, threads))
         .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
@@ -54,13 +46,13 @@ class BestSelectionTest {
   @Test
   void theBestByFarIsPickedAtOnce() {
     Selection best =
-        asked(new IndifferenceZone("money.margin", 2_000, false, ""), 10, 2).further().best();
+        asked(PLAIN, new IndifferenceZone("money.margin", 600, false, ""), 10, 2).further().best();
     assertThat(best.decided()).isTrue();
     assertThat(best.option()).isEqualTo("second_spout");
     assertThat(best.rows()).extracting(Selection.Row::replications).containsOnly(10);
     assertThat(best.unit()).isEqualTo("USD");
     Selection least =
-        asked(new IndifferenceZone("money.margin", 2_000, true, ""), 10, 2).further().best();
+        asked(PLAIN, new IndifferenceZone("money.margin", 600, true, ""), 10, 2).further().best();
     assertThat(least.option()).isEqualTo("base");
   }
 
@@ -69,13 +61,10 @@ class BestSelectionTest {
    * be simulated on; whatever the threads, it is the same.
    */
   @Test
-  void thoseThatAreLeftAreSimulatedOn(@TempDir Path dir) throws IOException {
+  void thoseThatAreLeftAreSimulatedOn() {
     String spout = "with: {machines: {bagger: {spouts: 2}}";
-    String text = Files.readString(SMALL);
-    assertThat(text).contains(spout);
-    Path near = dir.resolve("near.yaml");
-    Files.writeString(near, text.replace(spout, spout + ", money: {overhead: 98700 USD/yr}"));
-    IndifferenceZone narrow = new IndifferenceZone("money.margin", 60, false, "");
+    PlantOrigin near = Studied.fourWeeks(spout, spout + ", money: {overhead: 98700 USD/yr}");
+    IndifferenceZone narrow = new IndifferenceZone("money.margin", 18, false, "");
     CompareAnswer answer = asked(near, narrow, 4, 2);
     Selection best = answer.further().best();
     assertThat(best.decided()).isTrue();
@@ -94,7 +83,12 @@ class BestSelectionTest {
   @Test
   void aMeasureThatIsNotThereIsRefused() {
     assertThatThrownBy(
-            () -> asked(new IndifferenceZone("mass.stak.fed", 1, false, "mass.stak.fed:1t"), 3, 1))
+            () ->
+                asked(
+                    PLAIN,
+                    new IndifferenceZone("mass.stak.fed", 1, false, "mass.stak.fed:1t"),
+                    3,
+                    1))
         .hasMessageContaining(
             "\"mass.stak.fed:1t\" asks for a measure that not all of these plants have")
         .hasMessageContaining("mass.stalk.fed");

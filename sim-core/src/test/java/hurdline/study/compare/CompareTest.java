@@ -40,6 +40,8 @@ class CompareTest {
       "\n  less_overhead:\n    cost: 30000 USD\n    life: 4.5 yr\n    salvage: 1000 USD\n"
           + "    with: {money: {overhead: 80000 USD/yr}}\n";
 
+  private static final PlantOrigin FOUR_WEEKS = Studied.fourWeeks();
+
   private static PlantOrigin small(String from, String to, String more) throws IOException {
     String text = Files.readString(SMALL);
     assertThat(text).contains(from);
@@ -74,7 +76,7 @@ class CompareTest {
 
   /** What the first 40 replications say, from which aims are taken; simulated once. */
   private static final class Forty {
-    static final CompareAnswer ANSWER = simulated(compare(Studied.source(SMALL), 40, 2));
+    static final CompareAnswer ANSWER = simulated(compare(FOUR_WEEKS, 40, 2));
   }
 
   private static double[] series(Samples samples, String measure) {
@@ -84,9 +86,10 @@ class CompareTest {
 
   @Test
   void differencesAreThoseOfTwoRunsOfTheSameChance() {
-    CompareAnswer answer = simulated(compare(Studied.source(SMALL), 12, 2, "bigger_mill"));
-    RunAnswer base = Studied.run(SMALL, Studied.effort(12, 1));
-    RunAnswer option = Studied.run(SMALL, Studied.option("bigger_mill"), Studied.effort(12, 1));
+    CompareAnswer answer = simulated(compare(FOUR_WEEKS, 12, 2, "bigger_mill"));
+    RunAnswer base = Studied.run(FOUR_WEEKS, PlantChanges.base(), Studied.effort(12, 1));
+    RunAnswer option =
+        Studied.run(FOUR_WEEKS, Studied.option("bigger_mill"), Studied.effort(12, 1));
     double[] before = series(base.samples(), MARGIN);
     double[] after = series(option.samples(), MARGIN);
     double mean =
@@ -102,7 +105,7 @@ class CompareTest {
 
   @Test
   void withSeveralOptionsTheJointIntervalIsWiderAndDecides() {
-    CompareAnswer answer = simulated(compare(Studied.source(SMALL), 8, 2));
+    CompareAnswer answer = simulated(compare(FOUR_WEEKS, 8, 2));
     assertThat(answer.options())
         .extracting(CompareAnswer.Option::name)
         .containsExactly("bigger_mill", "second_spout");
@@ -119,10 +122,8 @@ class CompareTest {
 
   @Test
   void theAnswerDoesNotHangOnThreads() {
-    CompareAnswer one =
-        simulated(compare(Studied.source(SMALL), 13, 1, "bigger_mill+second_spout"));
-    CompareAnswer three =
-        simulated(compare(Studied.source(SMALL), 13, 3, "bigger_mill+second_spout"));
+    CompareAnswer one = simulated(compare(FOUR_WEEKS, 13, 1, "bigger_mill+second_spout"));
+    CompareAnswer three = simulated(compare(FOUR_WEEKS, 13, 3, "bigger_mill+second_spout"));
     assertThat(three.summary()).isEqualTo(one.summary());
     assertThat(three.differences()).isEqualTo(one.differences());
     assertThat(three.payback()).isEqualTo(one.payback()).hasSize(8);
@@ -197,7 +198,7 @@ class CompareTest {
 
   @Test
   void theLastOfTheRunningSumsIsTheValue() {
-    CompareAnswer answer = simulated(compare(Studied.source(SMALL), 14, 2, "bigger_mill"));
+    CompareAnswer answer = simulated(compare(FOUR_WEEKS, 14, 2, "bigger_mill"));
     CashRow last = answer.cash().get(answer.cash().size() - 1);
     PaybackRow worth = answer.worth("bigger_mill", Quantity.NET_PRESENT_VALUE).orElseThrow();
     assertThat(last.year()).isEqualTo(12);
@@ -245,7 +246,7 @@ class CompareTest {
   void stoppedEarlyAllHaveTheSameReplications() {
     AtomicInteger done = new AtomicInteger();
     CompareAnswer answer =
-        compare(Studied.source(SMALL), 500, 1)
+        compare(FOUR_WEEKS, 500, 1)
             .simulate((simulations, of) -> done.set(simulations), () -> done.get() > 0)
             .orElseThrow();
     assertThat(answer.header().stopped()).isTrue();
@@ -253,13 +254,12 @@ class CompareTest {
     assertThat(answer.samples().of())
         .hasSize(3)
         .allMatch(of -> of.values().length == answer.header().replications());
-    assertThat(compare(Studied.source(SMALL), 5, 1).simulate((simulations, of) -> {}, () -> true))
-        .isEmpty();
+    assertThat(compare(FOUR_WEEKS, 5, 1).simulate((simulations, of) -> {}, () -> true)).isEmpty();
   }
 
   @Test
   void anOptionThatIsNotThereIsToldWithTheNearestWord() {
-    assertThatThrownBy(() -> compare(Studied.source(SMALL), 1, 1, "second_spout+biger_mill"))
+    assertThatThrownBy(() -> compare(FOUR_WEEKS, 1, 1, "second_spout+biger_mill"))
         .isInstanceOf(ProblemsException.class)
         .hasMessageContaining(
             "small.yaml: \"biger_mill\" is no option of this file; expected an option, perhaps"
@@ -304,7 +304,7 @@ class CompareTest {
 
   private static Compare aimed(Precision aim, int threads) {
     return new Compare(
-        Studied.source(SMALL),
+        FOUR_WEEKS,
         PlantChanges.base(),
         Studied.ask(),
         new RunSettings(10, Optional.of(aim), 1, threads, Optional.empty()));

@@ -27,6 +27,7 @@ import org.junit.jupiter.api.Test;
 
 /** Changes that cost nothing, beside the plant on the same random draws. */
 class WhatIfTest {
+  private static final PlantOrigin FOUR_WEEKS = Studied.fourWeeks();
   private static final String MARGIN = "money.margin";
   private static final WhatIfChange WAGE = whatIf("money.wage", "x1.2");
   private static final WhatIfChange POWER = whatIf("machines.mill.power", "x1.5");
@@ -48,8 +49,7 @@ class WhatIfTest {
   }
 
   private static Compare compare(CompareAsk ask) {
-    return new Compare(
-        Studied.source(Studied.SMALL), PlantChanges.base(), ask, Studied.effort(4, 2));
+    return new Compare(FOUR_WEEKS, PlantChanges.base(), ask, Studied.effort(4, 2));
   }
 
   private static CompareAnswer simulated(Compare compare) {
@@ -64,11 +64,11 @@ class WhatIfTest {
   @Test
   void aWhatIfIsTheRunWithThatValueSetReplicationByReplication() {
     CompareAnswer answer = simulated(compare(ask(List.of(), WAGE, POWER)));
-    Samples base = Studied.run(Studied.SMALL, Studied.effort(4, 1)).samples();
+    Samples base = Studied.run(FOUR_WEEKS, PlantChanges.base(), Studied.effort(4, 1)).samples();
     for (WhatIfChange whatIf : List.of(WAGE, POWER)) {
       Change.Value value = whatIf.values().get(0);
       Samples set =
-          Studied.run(Studied.SMALL, Studied.set(value.path(), value.value()), Studied.effort(4, 1))
+          Studied.run(FOUR_WEEKS, Studied.set(value.path(), value.value()), Studied.effort(4, 1))
               .samples();
       double sum = 0;
       for (int replication = 0; replication < 4; replication++) {

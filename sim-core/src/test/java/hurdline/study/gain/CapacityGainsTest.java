@@ -25,11 +25,13 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 
 class CapacityGainsTest {
-  private static final Path SLOW_MILL = Path.of("../line-configs/exact/slow_mill.yaml");
-  private static final Path SMALL = Path.of("../line-configs/small.yaml");
+  private static final PlantOrigin SLOW_MILL =
+      Studied.source(Path.of("../line-configs/exact/slow_mill.yaml"));
+  private static final PlantOrigin SMALL = Studied.fourWeeks();
   private static final String FED = "mass.stalk.fed";
 
-  private static CompareAnswer asked(Path file, int replications, int threads, String... among) {
+  private static CompareAnswer asked(
+      PlantOrigin file, int replications, int threads, String... among) {
     CompareAsk ask =
         new CompareAsk(
             List.of(among),
@@ -39,8 +41,7 @@ class CapacityGainsTest {
             Optional.empty(),
             List.of(),
             Optional.empty());
-    return new Compare(
-            Studied.source(file), PlantChanges.base(), ask, Studied.effort(replications, threads))
+    return new Compare(file, PlantChanges.base(), ask, Studied.effort(replications, threads))
         .simulate((done, of) -> {}, () -> false)
         .orElseThrow();
   }
@@ -146,7 +147,7 @@ class CapacityGainsTest {
             List.of(),
             Optional.empty());
     CompareAnswer answer =
-        new Compare(Studied.source(SMALL), PlantChanges.base(), ask, Studied.effort(3, 1))
+        new Compare(SMALL, PlantChanges.base(), ask, Studied.effort(3, 1))
             .simulate((done, of) -> simulations[0] = done, () -> simulations[0] >= 51)
             .orElseThrow();
     assertThat(answer.header().stopped()).isTrue();
