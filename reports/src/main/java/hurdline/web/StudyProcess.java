@@ -20,6 +20,7 @@ import java.util.Map;
  */
 final class StudyProcess {
   private static final int KEPT_LINES = 20;
+  private static final int FEW_REPLICATIONS = 60;
   private static final String MAIN = "hurdline.command.Hurdline";
 
   /** Where it stands. */
@@ -127,19 +128,34 @@ final class StudyProcess {
   private List<String> words() {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
-    // As this program was started, but with the thorough compiler, which pays in a long study.
+    // As this program was started, but for the compiler.
     ManagementFactory.getRuntimeMXBean().getInputArguments().stream()
         .filter(
             flag ->
                 flag.matches(
                     "-X(m[sx]|X:\\+Use|share|log|X:SharedArchive|X:-UsePerf).*|-D(java|file|std).*"))
         .forEach(words::add);
-    words.addAll(List.of("-XX:CompileThresholdScaling=10", "-cp"));
+    words.addAll(List.of(compiler(), "-cp"));
     words.addAll(List.of(System.getProperty("java.class.path"), MAIN, call.get(0)));
     words.add(plant.toString());
     words.addAll(call.subList(1, call.size()));
     words.addAll(List.of("--steered", "--out=" + answer));
     return words;
+  }
+
+  /**
+   * As the launcher has it in {@code scripts/start.sh}: a run of few replications is over before
+   * the thorough compiler pays.
+   */
+  private String compiler() {
+    boolean isShort =
+        question == Question.RUN
+            && call.stream().noneMatch(word -> word.startsWith("--until"))
+            && call.stream()
+                .filter(word -> word.startsWith("--replications="))
+                .mapToInt(word -> Integer.parseInt(word.substring(word.indexOf('=') + 1)))
+                .allMatch(replications -> replications <= FEW_REPLICATIONS);
+    return isShort ? "-XX:TieredStopAtLevel=1" : "-XX:CompileThresholdScaling=10";
   }
 
   private void follow() {

@@ -26,6 +26,7 @@ final class WrittenAnswer {
   private final String prose;
   private final String terminal;
   private final Map<String, Samples> samples; // of measures.csv, by option
+  private List<String> options; // of measures.csv, read when they are first asked for
 
   private WrittenAnswer(
       PlantFacts plant,
@@ -89,7 +90,10 @@ final class WrittenAnswer {
 
   /** The plants of measures.csv, the one compared with first. */
   List<String> options() {
-    return Samples.options(table(Tables.MEASURES));
+    if (options == null) {
+      options = Samples.options(table(Tables.MEASURES));
+    }
+    return options;
   }
 
   Samples samples(String option) {

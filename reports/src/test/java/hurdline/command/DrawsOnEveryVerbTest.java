@@ -77,7 +77,7 @@ class DrawsOnEveryVerbTest {
       value = {
         "run        | --replications 24                       | by the inputs",
         "run        | --replications 8 --as-of 2027-03-06     | cover chance and the drawn inputs",
-        "compare    | --replications 24                       | plants that your records allow",
+        "compare    | --replications 24 --service-lives 2     | plants that your records allow",
         "season     | --replications 24 --plans dear_wage     | by the inputs",
         "yard       | --replications 24                       | by the inputs",
         "choose     | --replications 4 --best money.margin:300 | over what is not known of them",

@@ -155,11 +155,6 @@ class PagesInBrowserTest {
     }
   }
 
-  static Stream<Arguments> pagesByWidth() {
-    return pages().stream()
-        .flatMap(page -> Stream.of(NARROW, WIDE).map(width -> Arguments.of(page, width)));
-  }
-
   /** Every second page, the papers in turn; printing takes long. */
   static Stream<Arguments> pagesOnPaper() {
     List<Shown> pages = pages();
@@ -178,16 +173,27 @@ class PagesInBrowserTest {
     browser.open(page.file());
   }
 
+  /**
+   * Opened once, since that takes longer than a look at it; axe comes last, which takes out
+   * drawings.
+   */
   @ParameterizedTest
   @MethodSource("pages")
-  void aPageIsSmallEnoughToBeSent(Shown page) throws IOException {
+  void aPageFitsItsScreensTurnsDarkAndIsOpenToAll(Shown page) throws IOException {
     assertThat(Files.size(page.file())).isLessThan(LARGEST_BYTES);
+    open(page, NARROW, false);
+    fitsItsScreenAndItsContentsLeadToItsParts(page, NARROW);
+    browser.width(WIDE);
+    fitsItsScreenAndItsContentsLeadToItsParts(page, WIDE);
+    isDarkOnADarkScreenAndWhiteOnPaper();
+    browser.look("screen", true);
+    assertThat(browser.faintColors()).as("in the dark, which changes nothing but colors").isEmpty();
+    browser.look("screen", false);
+    browser.width(NARROW);
+    assertThat(browser.barriers()).isEmpty();
   }
 
-  @ParameterizedTest
-  @MethodSource("pagesByWidth")
-  void aPageFitsItsScreenAndItsContentsLeadToItsParts(Shown page, int width) {
-    open(page, width, false);
+  private static void fitsItsScreenAndItsContentsLeadToItsParts(Shown page, int width) {
     isNoWiderThanItsScreen(width);
     if (width == WIDE) {
       showsItsMainFiguresWithoutScrolling(page);
@@ -250,21 +256,6 @@ class PagesInBrowserTest {
             });
   }
 
-  @ParameterizedTest
-  @MethodSource("pages")
-  void noPageHasABarrierThatAxeKnows(Shown page) {
-    open(page, NARROW, false);
-    assertThat(browser.barriers()).isEmpty();
-  }
-
-  /** Darkness changes nothing but colors. */
-  @ParameterizedTest
-  @MethodSource("pages")
-  void noPageHasColorsTooFaintInTheDark(Shown page) {
-    open(page, WIDE, true);
-    assertThat(browser.faintColors()).isEmpty();
-  }
-
   @Test
   void axeFindsABarrierThatIsThere() {
     open(page("check"), WIDE, false);
@@ -277,10 +268,8 @@ class PagesInBrowserTest {
     assertThat(browser.faintColors()).hasSize(1).allMatch(found -> found.contains("pale"));
   }
 
-  @ParameterizedTest
-  @MethodSource("pages")
-  void aDarkScreenGetsADarkPageAndPaperAWhiteOne(Shown page) {
-    open(page, WIDE, true);
+  private static void isDarkOnADarkScreenAndWhiteOnPaper() {
+    browser.look("screen", true);
     assertThat(lightness()).isLessThan(60L);
     browser.look("print", true);
     assertThat(lightness()).isEqualTo(255L);
@@ -368,9 +357,10 @@ class PagesInBrowserTest {
   @ParameterizedTest
   @MethodSource("allPages")
   void allHoldsAtEveryWidthInTheDarkAndOnEveryPaper(Shown page) throws Exception {
-    aPageIsSmallEnoughToBeSent(page);
+    assertThat(Files.size(page.file())).isLessThan(LARGEST_BYTES);
     for (int width : List.of(NARROW, BETWEEN, WIDE)) {
-      aPageFitsItsScreenAndItsContentsLeadToItsParts(page, width);
+      open(page, width, false);
+      fitsItsScreenAndItsContentsLeadToItsParts(page, width);
       for (boolean dark : new boolean[] {false, true}) {
         open(page, width, dark);
         assertThat(browser.barriers()).isEmpty();
