@@ -119,17 +119,20 @@ final class Fillers {
 
   private boolean fills(int m, int product) {
     for (int i = 0; i < head[m].length; i++) {
-      Stretch s = layout.stretch[head[m][i]];
-      int target = s.sinkTarget[sink[m][i]];
-      boolean made =
-          s.sinkKind[sink[m][i]] == Stretch.Sink.PACKED
-              ? target == product
-              : Arrays.stream(makes[target]).anyMatch(each -> each == product);
-      if (made) {
+      if (makes(m, i, product)) {
         return true;
       }
     }
     return false;
+  }
+
+  /** Whether a filler makes a product of what comes on one of its ways. */
+  boolean makes(int m, int way, int product) {
+    Stretch s = layout.stretch[head[m][way]];
+    int target = s.sinkTarget[sink[m][way]];
+    return s.sinkKind[sink[m][way]] == Stretch.Sink.PACKED
+        ? target == product
+        : Arrays.stream(makes[target]).anyMatch(each -> each == product);
   }
 
   private void hours(ReplicationState present, int m) {

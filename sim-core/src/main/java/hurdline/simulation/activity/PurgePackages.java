@@ -13,12 +13,16 @@ import java.util.Arrays;
  * package counts as one. Nothing here is touched in a plant without such a product.
  */
 public final class PurgePackages {
+  private static final int NOBODY = -1;
+  private static final int BEFORE_THE_FIRST_DAY = -2;
+
   private final CompiledLines layout;
   private final Fillers fillers;
   private final PackageContents contents;
   private final int products;
   private final Purge[] purge; // [product] null where all packages are alike
   private final int[] toCome; // [product]
+  private final int[] owes; // [product] the campaign that has them to come
   private final double[] fitKg; // [line * products + product] of full ones
   private final double[] tooWetKg;
   private final double[] fitNowKg; // the same with begun ones
@@ -37,6 +41,7 @@ public final class PurgePackages {
       purge[layout.naming.products.index(product.name())] = product.purge().orElse(null);
     }
     toCome = new int[products];
+    owes = new int[products];
     packages = new int[products];
     fitKg = new double[layout.lines * products];
     tooWetKg = new double[layout.lines * products];
@@ -47,6 +52,7 @@ public final class PurgePackages {
   void reset() {
     for (int p = 0; p < products; p++) {
       toCome[p] = has(p) ? purge[p].underWay() : 0;
+      owes[p] = BEFORE_THE_FIRST_DAY;
     }
     Arrays.fill(packages, 0);
     Arrays.fill(fitKg, 0);
@@ -58,16 +64,39 @@ public final class PurgePackages {
     return purge[product] != null;
   }
 
-  /** A campaign of a line begins after a changeover. */
-  void begins(int line) {
+  /**
+   * A campaign of a line begins. Without a changeover before it, what one that is over has left to
+   * come is not made up for.
+   */
+  void begins(int campaign, int line, boolean followsChangeover) {
     for (int m : fillers.packers) {
       for (int i = 0; i < fillers.head[m].length; i++) {
         if (layout.headLine[fillers.head[m][i]] == line) {
           for (int p : fillers.made[m]) {
-            toCome[p] = has(p) ? purge[p].packages() : 0;
+            if (has(p) && fillers.makes(m, i, p)) {
+              hasToCome(campaign, p, followsChangeover);
+            }
           }
         }
       }
+    }
+  }
+
+  private void hasToCome(int campaign, int product, boolean followsChangeover) {
+    if (followsChangeover) {
+      toCome[product] = purge[product].packages();
+      owes[product] = campaign;
+    } else if (owes[product] == BEFORE_THE_FIRST_DAY) {
+      owes[product] = campaign;
+    } else if (owes[product] == NOBODY) {
+      toCome[product] = 0;
+    }
+  }
+
+  /** A campaign has ended. */
+  void ends(int campaign) {
+    for (int p = 0; p < products; p++) {
+      owes[p] = owes[p] == campaign ? NOBODY : owes[p];
     }
   }
 

@@ -215,9 +215,7 @@ public final class Rostering {
     cropDone[l] = false;
     setRunsEmpty(l, false);
     feeding.lineTakesOver(l);
-    if (followsChangeover[c]) {
-      filling.purge.begins(l);
-    }
+    filling.purge.begins(c, l, followsChangeover[c]);
     present.note(campaign[c].line(), EventKind.CAMPAIGN_BEGINS, campaign[c].ordinal());
   }
 
@@ -383,6 +381,7 @@ public final class Rostering {
     endedS[c] = atS;
     int l = campaignLine[c];
     leftOver.count(c, l);
+    filling.purge.ends(c);
     feeding.withdrawLifts(l);
     // by its date a campaign keeps its machines to its last midnight; by a run-out to the end of
     // the shift
