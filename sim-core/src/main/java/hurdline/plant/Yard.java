@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 
 /**
  * Where bales lie between arrival and the feed table.
@@ -31,25 +32,26 @@ public record Yard(
   }
 
   /**
-   * Bales on hand on the first day for which there is no place, by crop: crops and places are taken
-   * in the file's order.
+   * Bales on hand on the first day for which there is no place, by crop: crops come by name, as
+   * they do in the simulation, and fill places in the file's order.
    */
   public Map<String, Integer> withoutRoom() {
     Map<String, Integer> free = new HashMap<>();
     places.forEach(place -> free.put(place.name(), place.holds()));
     Map<String, Integer> without = new LinkedHashMap<>();
-    onHand.forEach(
-        (crop, bales) -> {
-          int left = bales;
-          for (Place place : places) {
-            if (place.takes(crop)) {
-              int laid = Math.min(left, free.get(place.name()));
-              free.merge(place.name(), -laid, Integer::sum);
-              left -= laid;
-            }
-          }
-          without.put(crop, left);
-        });
+    new TreeMap<>(onHand)
+        .forEach(
+            (crop, bales) -> {
+              int left = bales;
+              for (Place place : places) {
+                if (place.takes(crop)) {
+                  int laid = Math.min(left, free.get(place.name()));
+                  free.merge(place.name(), -laid, Integer::sum);
+                  left -= laid;
+                }
+              }
+              without.put(crop, left);
+            });
     return without;
   }
 

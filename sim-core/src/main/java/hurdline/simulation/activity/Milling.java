@@ -2,6 +2,7 @@ package hurdline.simulation.activity;
 
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.ScreenPlan;
+import hurdline.compiled.Stretch;
 import hurdline.measure.EventKind;
 import hurdline.plant.Line;
 import hurdline.plant.Machine;
@@ -25,6 +26,7 @@ public final class Milling {
   private final StopReasons standing;
   private final Orders orders;
   private final int[] mills;
+  private final int[][] heads; // [machine] that pass through a mill, or fill what it makes
   private final int[][] makes;
   private final ScreenPlan[][] plan; // [line][mill], null where the line does not use it
   private final Draws[] swap;
@@ -52,6 +54,7 @@ public final class Milling {
     makes = layout.makes;
     int n = layout.machines;
     mills = mills(layout);
+    heads = new int[n][];
     plan = new ScreenPlan[layout.lines][n];
     resource = new int[n];
     swap = new Draws[n];
@@ -66,6 +69,12 @@ public final class Milling {
     runningS = new double[n][];
     swaps = new int[n];
     for (int m : mills) {
+      heads[m] =
+          IntStream.concat(
+                  Arrays.stream(layout.headsOf[m]),
+                  IntStream.range(0, layout.heads).filter(h -> fillsFrom(h, m)))
+              .distinct()
+              .toArray();
       Machine.HammerMill mill = (Machine.HammerMill) layout.machine[m];
       resource[m] = present.resource(mill.swapNeeds(), "screen_change");
       present.resources.hoursOf(resource[m], present.gates.machine(m));
@@ -76,6 +85,16 @@ public final class Milling {
         plan(layout.naming.lines.index(line.name()), m, mill, line);
       }
     }
+  }
+
+  /** Behind a bin, too, what is filled is what the screen that is in makes. */
+  private boolean fillsFrom(int head, int mill) {
+    Stretch stretch = layout.stretch[head];
+    return IntStream.range(0, stretch.sinks)
+        .anyMatch(
+            k ->
+                stretch.sinkKind[k] == Stretch.Sink.PACKED_FROM_MILL
+                    && stretch.sinkTarget[k] == mill);
   }
 
   public static int[] mills(CompiledLines layout) {
@@ -253,12 +272,12 @@ public final class Milling {
     bookAfterShift(m);
     underWay[m] = false;
     swaps[m]++;
-    for (int h : layout.headsOf[m]) {
+    for (int h : heads[m]) {
       present.network.endLot(h);
     }
     present.network.screen[m] = wanted[m];
     wanted[m] = NO_SCREEN;
-    present.network.remap(layout.headsOf[m]);
+    present.network.remap(heads[m]);
     int line = present.counters.line[m];
     stayUntilS[m] = present.counters.runningS(m, present.nowS) + stayS(line, m);
     present.note(layout.machine[m].name(), EventKind.SCREEN_CHANGE_ENDS, present.network.screen[m]);

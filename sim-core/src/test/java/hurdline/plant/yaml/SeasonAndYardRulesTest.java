@@ -199,6 +199,19 @@ class SeasonAndYardRulesTest {
                 + " hold; expected at most 1700 bales, or larger places");
   }
 
+  /** As the simulation lays them: by name, whatever comes first in the file. */
+  @Test
+  void balesOnHandAreLaidCropByCropByName() {
+    Edited.with(
+            "on_hand: {stalk: 800 bales}", "on_hand: {stalk: 1300 bales, seed_cotton: 450 modules}")
+        .saysOnly(
+            "yard.on_hand.stalk: 1300 bales on hand are 50 more than the places for \"stalk\""
+                + " hold; expected at most 1250 bales, or larger places");
+    Edited.with(
+            "on_hand: {stalk: 800 bales}", "on_hand: {stalk: 1250 bales, seed_cotton: 450 modules}")
+        .read();
+  }
+
   @Test
   void cropsAndPlacesOfTheYardAreKnown() {
     Edited.with("crops: [stalk]", "crops: [stak]")
