@@ -27,6 +27,9 @@ public final class MaterialBooks {
 
   public final double[] machineDryKg;
 
+  /** [machine] water of it that went to the air there. */
+  public final double[] machineDriedKg;
+
   /** [line * machines + machine] inflow from heads of the line. */
   public final double[] lineMachineKg;
 
@@ -69,6 +72,7 @@ public final class MaterialBooks {
     brokenKg = new double[components];
     machineKg = new double[layout.machines];
     machineDryKg = new double[layout.machines];
+    machineDriedKg = new double[layout.machines];
     lineMachineKg = new double[layout.lines * layout.machines];
     productKg = new double[layout.lines * products];
     productDryKg = new double[layout.lines * products];
@@ -93,6 +97,7 @@ public final class MaterialBooks {
     Arrays.fill(brokenKg, 0);
     Arrays.fill(machineKg, 0);
     Arrays.fill(machineDryKg, 0);
+    Arrays.fill(machineDriedKg, 0);
     Arrays.fill(lineMachineKg, 0);
     Arrays.fill(productKg, 0);
     Arrays.fill(productDryKg, 0);
@@ -127,6 +132,7 @@ public final class MaterialBooks {
     if (m >= 0) {
       machineKg[m] += kg;
       machineDryKg[m] += dryKg;
+      machineDriedKg[m] += (kg - dryKg) * layout.stretch[head].dries[node];
       lineMachineKg[layout.stretch[head].line * layout.machines + m] += kg;
     }
   }

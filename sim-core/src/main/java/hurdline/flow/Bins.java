@@ -103,7 +103,7 @@ final class Bins {
     double[] now = blend[bin];
     System.arraycopy(fresh, 0, now, 0, width);
     blendUnit[bin] = unit(bin, now, 0);
-    return fill[bin] != Fill.EMPTY && openLot(bin) && count[bin] == 1;
+    return fill[bin] != Fill.EMPTY && openLot(bin);
   }
 
   /** Capacity units in a kg of a lot. */
@@ -124,7 +124,7 @@ final class Bins {
     openLot(bin);
   }
 
-  /** Whether the newest lot has taken another name instead. */
+  /** Whether the lot that the bin hands on has another composition now. */
   private boolean openLot(int bin) {
     if (count[bin] > 0) {
       int last = slot(bin, count[bin] - 1);
@@ -132,9 +132,13 @@ final class Bins {
         return false;
       }
       if (mass[bin][last] < CRUMB_KG) {
-        // a crumb takes the new blend's name; its own content is within the balance's rounding
+        boolean joins = count[bin] > 1 && mass[bin][last] > 0;
+        if (joins) {
+          join(bin, slot(bin, count[bin] - 2), last);
+        }
+        // alone it takes the new blend's name; its own content is within the balance's rounding
         System.arraycopy(blend[bin], 0, content[bin], last * width, width);
-        return true;
+        return count[bin] == 1 || joins && count[bin] == 2;
       }
     }
     if (count[bin] == mass[bin].length) {
@@ -145,6 +149,20 @@ final class Bins {
     mass[bin][at] = 0;
     System.arraycopy(blend[bin], 0, content[bin], at * width, width);
     return false;
+  }
+
+  /**
+   * A crumb goes into the lot before it: there may be thousands in a year, too much for rounding.
+   */
+  private void join(int bin, int lot, int crumb) {
+    double kg = mass[bin][lot] + mass[bin][crumb];
+    for (int k = 0; k < width; k++) {
+      double one = mass[bin][lot] * content[bin][lot * width + k];
+      double other = mass[bin][crumb] * content[bin][crumb * width + k];
+      content[bin][lot * width + k] = (one + other) / kg;
+    }
+    mass[bin][lot] = kg;
+    mass[bin][crumb] = 0;
   }
 
   private boolean same(double[] lots, int at, double[] other) {

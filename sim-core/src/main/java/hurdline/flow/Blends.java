@@ -26,12 +26,18 @@ final class Blends {
     }
   }
 
-  /** All producers in equal parts; false if nothing of theirs comes here. */
+  /**
+   * All producers in equal parts, but for what the bin's own draw brings back: that is of the
+   * replication before. False if nothing of theirs comes here.
+   */
   boolean typical(int bin) {
     double[] fresh = bins.fresh();
     double total = 0;
     for (int k = 0; k < layout.producers[bin].length; k++) {
-      total += mixIn(fresh, loads[layout.producers[bin][k]], layout.producerSink[bin][k], 1);
+      int head = layout.producers[bin][k];
+      if (layout.headBin[head] != bin) {
+        total += mixIn(fresh, loads[head], layout.producerSink[bin][k], 1);
+      }
     }
     return divide(fresh, total);
   }

@@ -124,6 +124,24 @@ class BinsTest {
     assertThat(bins.frontUnit(HEAP)).isCloseTo(0.01, within(1e-15));
   }
 
+  /** A return to a bin makes ten thousands of them in a year. */
+  @Test
+  void ofCrumbsBehindALotNothingIsLost() {
+    store(1, 0, 0.1, 3);
+    for (int crumb = 0; crumb < 1000; crumb++) {
+      store(0, 1, 0.2, 5e-7);
+      assertThat(arrives(0.5, 0.5, 0)).as("the front lot has taken it in").isTrue();
+    }
+    bins.add(HEAP, 1);
+    assertThat(bins.dryKg(HEAP, FIBER)).isCloseTo(2.7 + 0.5, within(1e-12));
+    assertThat(bins.dryKg(HEAP, HURD)).isCloseTo(5e-4 * 0.8 + 0.5, within(1e-12));
+    assertThat(bins.waterKg(HEAP)).isCloseTo(0.3 + 5e-4 * 0.2, within(1e-12));
+    assertThat(bins.massKg[HEAP]).isCloseTo(4 + 5e-4, within(1e-12));
+    double level = bins.level[HEAP];
+    bins.sumLots();
+    assertThat(bins.level[HEAP]).isCloseTo(level, within(1e-12));
+  }
+
   @Test
   void throughAnEmptyBinPassesWhatArrives() {
     assertThat(arrives(1, 0, 0)).as("nothing is stored, so no lot is another").isFalse();

@@ -247,7 +247,7 @@ public final class OutcomeBuilder {
         double lost = 1 - cyclone.collects();
         tally.putMass(
             Measure.MACHINE_AIR_DUST,
-            material.machineKg[m] * lost,
+            (material.machineKg[m] - material.machineDriedKg[m]) * lost,
             material.machineDryKg[m] * lost,
             name);
       }
