@@ -135,7 +135,7 @@ final class StudyProcess {
                 flag.matches(
                     "-X(m[sx]|X:\\+Use|share|log|X:SharedArchive|X:-UsePerf).*|-D(java|file|std).*"))
         .forEach(words::add);
-    words.addAll(List.of(compiler(), "-cp"));
+    words.addAll(List.of(compiler(question, call), "-cp"));
     words.addAll(List.of(System.getProperty("java.class.path"), MAIN, call.get(0)));
     words.add(plant.toString());
     words.addAll(call.subList(1, call.size()));
@@ -147,7 +147,7 @@ final class StudyProcess {
    * As the launcher has it in {@code scripts/start.sh}: a run of few replications is over before
    * the thorough compiler pays.
    */
-  private String compiler() {
+  static String compiler(Question question, List<String> call) {
     boolean isShort =
         question == Question.RUN
             && call.stream().noneMatch(word -> word.startsWith("--until"))

@@ -23,6 +23,7 @@ import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGGraphics2DIOException;
 import org.apache.batik.svggen.SVGIDGenerator;
+import org.w3c.dom.DOMImplementation;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
@@ -33,6 +34,9 @@ import org.w3c.dom.Node;
  */
 public final class SvgCanvas {
   private static final String SVG = "http://www.w3.org/2000/svg";
+
+  /** Java's own, found once: to look for others takes longer than many a drawing. */
+  private static final DOMImplementation DOM = dom();
 
   /**
    * Verdana and DejaVu Sans have the same widths, so that labels keep their room where DejaVu is
@@ -56,7 +60,7 @@ public final class SvgCanvas {
     this.name = name.replaceAll("[^A-Za-z0-9_-]", "_");
     this.width = width;
     this.height = height;
-    this.document = emptyDocument();
+    this.document = DOM.createDocument(SVG, "svg", null);
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
     context.setComment("");
     context.setPrecision(DECIMALS);
@@ -129,12 +133,11 @@ public final class SvgCanvas {
     return element;
   }
 
-  private static Document emptyDocument() {
+  private static DOMImplementation dom() {
     try {
-      return DocumentBuilderFactory.newInstance()
+      return DocumentBuilderFactory.newDefaultInstance()
           .newDocumentBuilder()
-          .getDOMImplementation()
-          .createDocument(SVG, "svg", null);
+          .getDOMImplementation();
     } catch (ParserConfigurationException e) {
       throw new IllegalStateException("this Java has no XML parser", e);
     }
