@@ -1,27 +1,30 @@
 package hurdline.command;
 
 import hurdline.study.choose.Choose;
-import hurdline.study.choose.ClusterSize;
 import hurdline.unit.Counted;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Locale;
 
-/** What a choice among plans takes until something can be stated, said before it starts. */
+/** What a choice among plans takes until something can be stated. */
 final class ChooseCost {
   private final Choose choose;
   private final int kept;
   private final Path folder;
+  private final double mostS;
 
   /**
    * @param kept blocks that are finished already
+   * @param mostS after so many seconds it ends
    */
-  ChooseCost(Choose choose, int kept, Path folder) {
+  ChooseCost(Choose choose, int kept, Path folder, double mostS) {
     this.choose = choose;
     this.kept = kept;
     this.folder = folder;
+    this.mostS = mostS;
   }
 
+  /** Before anything is simulated. */
   void tell(PrintWriter err) {
     err.println(
         String.format(Locale.ROOT, "%,d plans", choose.plans())
@@ -47,36 +50,40 @@ final class ChooseCost {
               + Counted.are(kept)
               + " not simulated again.");
     }
-    double eachS = SimulationTime.secondsEach(choose::trial, years() / (double) choose.threads());
+  }
+
+  /**
+   * How long it takes from now on, once that is known.
+   *
+   * @param done years so far
+   * @param goneS seconds so far
+   * @param eachS seconds a year, of all that simulate together
+   * @param where it is simulated
+   */
+  void tell(PrintWriter err, int done, double goneS, double eachS, String where) {
+    double firstS = Math.max(0, choose.fewestYears() - done) * eachS;
     err.println(
-        about(eachS, choose.threads())
-            + " on "
-            + (choose.threads() == 1 ? "1 thread" : choose.threads() + " threads")
-            + " of this machine, by the first runs; how long "
+        "About "
+            + SimulationTime.inWords(firstS + choose.lastYears() * eachS)
+            + " more for the first "
+            + (choose.isIndependent() ? "stage" : "round")
+            + " and the end on "
+            + where
+            + ", by the pace so far; how long "
             + (choose.isIndependent()
                 ? "the second stage takes is known after the first."
                 : "the rounds between take depends on how close the plans are."));
+    if (goneS + firstS > mostS) {
+      err.println(
+          "--most ends it before the first "
+              + (choose.isIndependent() ? "stage is whole" : "round is judged")
+              + " at this pace, and then nothing is stated.");
+    }
   }
 
-  /** The same on a cluster that is ready. */
-  void tell(PrintWriter err, ClusterSize cluster) {
-    err.println(
-        about(cluster.secondsAYear(), cluster.cores())
-            + " on "
-            + cluster.address()
-            + ", which has "
-            + (cluster.cores() == 1 ? "1 core" : cluster.cores() + " cores")
-            + ", by their first runs.");
-  }
-
-  private String about(double eachS, int atOnce) {
-    return "About "
-        + SimulationTime.inWords(years() * eachS / atOnce)
-        + (choose.isIndependent() ? " for the first stage" : " for the first round")
-        + " and the end";
-  }
-
-  private long years() {
-    return choose.fewestYears() + choose.lastYears();
+  /** This machine, where no other simulates. */
+  String here() {
+    return (choose.threads() == 1 ? "1 thread" : choose.threads() + " threads")
+        + " of this machine";
   }
 }

@@ -24,6 +24,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -95,7 +96,7 @@ final class ChooseVerb implements Callable<Integer> {
             choose.settings(),
             made -> new BlockFolder(made).begin(choose.settings()));
     BlockFolder blocks = new BlockFolder(folder);
-    ChooseCost cost = new ChooseCost(choose, blocks.count(), folder.path());
+    ChooseCost cost = new ChooseCost(choose, blocks.count(), folder.path(), mostS);
     try (ChartThread drawing = ChartThread.begin()) {
       if (!shown.quiet()) {
         cost.tell(setting.err());
@@ -164,17 +165,26 @@ final class ChooseVerb implements Callable<Integer> {
   private final class Told implements ChooseProgress {
     private final ProgressListener years;
     private final ChooseCost cost;
+    private WorkPace pace = WorkPace.here();
+    private String where;
+    private boolean open = !shown.quiet(); // whether it is still to be said how long it takes
     private HeadlineSoFar gap = HeadlineSoFar.unknown();
 
     private Told(ProgressListener years, ChooseCost cost) {
       this.years = years;
       this.cost = cost;
+      where = cost.here();
     }
 
     @Override
     public void done(int done, int of) {
       years.headline(() -> gap);
       years.done(done, of);
+      OptionalDouble each = open ? pace.secondsEach(done) : OptionalDouble.empty();
+      if (each.isPresent()) {
+        open = false;
+        cost.tell(setting.err(), done, pace.goneS(), each.getAsDouble(), where);
+      }
     }
 
     @Override
@@ -184,13 +194,13 @@ final class ChooseVerb implements Callable<Integer> {
 
     @Override
     public void ready(ClusterSize said) {
-      if (!shown.quiet()) {
-        cost.tell(setting.err(), said);
-      }
+      pace = WorkPace.elsewhere();
+      where = said.address() + ", which has " + Counted.of(said.cores(), "core");
     }
 
     @Override
     public void stage(Stage said) {
+      open &= said.round() == 0;
       gap =
           new HeadlineSoFar(
               HeadlineSoFar.Kind.GAP, "", List.of(), said.unit(), said.gap(), 0, said.gap());

@@ -73,7 +73,7 @@ final class SparkBlocks implements BlockRunner {
     }
     double fastest = checks.stream().mapToDouble(TaskResult::seconds).min().orElseThrow();
     // Of the machines that have come by now; Spark says 2 of a single core too.
-    size = new ClusterSize(address, spark.defaultParallelism(), fastest);
+    size = new ClusterSize(address, spark.defaultParallelism());
     pace = new TaskPace(size.cores(), fastest);
   }
 
@@ -82,7 +82,6 @@ final class SparkBlocks implements BlockRunner {
    *
    * @param address as the call has it
    * @param master as Spark has it
-   * @param fault null for none
    */
   static SparkBlocks open(
       String address, String master, PlantTexts plant, PlanRecipe recipe, TaskFault fault) {
@@ -204,10 +203,8 @@ final class SparkBlocks implements BlockRunner {
     Function2<TaskContext, Iterator<List<byte[]>>, TaskResult> each =
         (Function2<TaskContext, Iterator<List<byte[]>>, TaskResult> & Serializable)
             (task, mine) -> {
-              if (made != null) {
-                made.before(task.partitionId(), task.attemptNumber());
-              }
-              return TaskMachine.of(told.value())
+              made.before(task.partitionId(), task.attemptNumber());
+              return TaskMachine.of(told.value(), made)
                   .result(mine.next(), task.attemptNumber(), task::isInterrupted);
             };
     Function2<Object, TaskResult, BoxedUnit> done =

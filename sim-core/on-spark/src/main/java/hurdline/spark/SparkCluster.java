@@ -23,7 +23,7 @@ public final class SparkCluster implements Cluster {
 
   @Override
   public BlockRunner open(String address, int threads, PlantTexts plant, PlanRecipe recipe) {
-    return SparkBlocks.open(address, master(address, threads), plant, recipe, null);
+    return SparkBlocks.open(address, master(address, threads), plant, recipe, TaskFault.NONE);
   }
 
   /** Spark tries a task once alone in its plain local mode. */

@@ -35,10 +35,10 @@ final class TaskMachine {
   private final String digest;
   private final double secondsAYear;
 
-  private TaskMachine(WorkText work) {
+  private TaskMachine(WorkText work, TaskFault fault) {
     id = work.id();
     PlanSimulator simulator = simulator(work);
-    watch = new BlockWatch(simulator);
+    watch = fault.watch(simulator);
     double fastest = Double.POSITIVE_INFINITY;
     String year = "";
     double all = 0;
@@ -54,9 +54,9 @@ final class TaskMachine {
   }
 
   /** That of this Java machine; threads that come while it is made wait for it. */
-  static synchronized TaskMachine of(WorkText work) {
+  static synchronized TaskMachine of(WorkText work, TaskFault fault) {
     if (last == null || !last.id.equals(work.id())) {
-      last = new TaskMachine(work);
+      last = new TaskMachine(work, fault);
     }
     return last;
   }

@@ -75,6 +75,22 @@ final class Chosen {
     return new Chosen(PlantFile.of("small.yaml", text + OPEN), changed, ask);
   }
 
+  /** The same plant for two days, of few plans that are judged in two stages. */
+  static Chosen independent() {
+    String text = text("small.yaml").replace("2027-05-28", "2027-03-02");
+    ChooseAsk ask =
+        new ChooseAsk(
+            List.of(new ChoiceChange("machines.mill.power", List.of("15 hp", "25 hp", "40 hp"))),
+            new IndifferenceZone("money.margin", 15, false, "money.margin:15 USD"),
+            true,
+            List.of(),
+            List.of(),
+            false,
+            0,
+            true);
+    return new Chosen(PlantFile.of("small.yaml", text), PlantChanges.base(), ask);
+  }
+
   /** A plant whose weather is that of a file. */
   static Chosen withRain() {
     String text = text("exact/station_rain.yaml");

@@ -30,7 +30,7 @@ public final class BlockWatch {
   private static final double TIMES_THE_MEAN = 200;
   private static final double LEAST_S = 60;
 
-  /** So many times the least where no year is known yet. */
+  /** So many times the least where no year is known yet: the program is cold, its machine too. */
   private static final double FIRST = 10;
 
   private static final double NANO = 1e-9;
@@ -44,7 +44,7 @@ public final class BlockWatch {
 
   /** What simulates a block in one go. */
   @FunctionalInterface
-  interface Simulation {
+  public interface Simulation {
     Optional<SimulatedBlock> block(PlanBlock block, Runnable year, BooleanSupplier stop);
   }
 
@@ -71,7 +71,7 @@ public final class BlockWatch {
   /**
    * @param leastS seconds that a year may always take
    */
-  BlockWatch(Simulation simulation, double leastS) {
+  public BlockWatch(Simulation simulation, double leastS) {
     this.simulation = simulation;
     this.leastS = leastS;
   }

@@ -264,11 +264,6 @@ public final class Choose {
     return effort.threads();
   }
 
-  /** Simulates one year of the plant as it stands, and forgets it: to see how long one takes. */
-  public void trial() {
-    base.replication().run(new RandomStreams(effort.seed()), 1, null);
-  }
-
   /** All that a finished block depends on, a line each. */
   public List<String> settings() {
     List<String> lines = new ArrayList<>();
@@ -301,9 +296,12 @@ public final class Choose {
    */
   public Optional<ChooseAnswer> simulate(
       BlockStore store, ChooseProgress progress, BooleanSupplier stop, BooleanSupplier timeUp) {
+    return simulate(onThreads(), store, progress, stop, timeUp);
+  }
+
+  private ThreadBlocks onThreads() {
     PlanSimulator simulator = new PlanSimulator(source, base, space, recipe());
-    BlockRunner threads = new ThreadBlocks(simulator, effort.seed(), effort.threads());
-    return simulate(threads, store, progress, stop, timeUp);
+    return new ThreadBlocks(new BlockWatch(simulator), effort.seed(), effort.threads());
   }
 
   /** What its plans are made and simulated by, besides the plant itself. */

@@ -15,8 +15,8 @@ final class ThreadBlocks implements BlockRunner {
   private final long seed;
   private final int threads;
 
-  ThreadBlocks(PlanSimulator simulator, long seed, int threads) {
-    watch = new BlockWatch(simulator);
+  ThreadBlocks(BlockWatch watch, long seed, int threads) {
+    this.watch = watch;
     this.seed = seed;
     this.threads = threads;
   }
