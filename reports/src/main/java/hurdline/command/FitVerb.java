@@ -21,6 +21,7 @@ import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.time.LocalDateTime;
 import java.util.List;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 
@@ -95,13 +96,14 @@ final class FitVerb implements Callable<Integer> {
     }
     FitAnswer answer = setting.studies().fit(PlantText.of(file), folder(), seed);
     Wording wording = plain.reading(answer);
+    AskedPlants asked = AskedPlants.of(setting.call(), List.of(file));
     String copy = write == null ? "" : FittedFigures.inPlace(file, answer);
     AnswerFolder folder =
         out == null
             ? AnswerFolder.beside(file, "fit", LocalDateTime.now())
             : AnswerFolder.named(out);
     try {
-      writeFiles(folder, answer, wording);
+      writeFiles(folder, answer, wording, asked);
       if (write != null) {
         Files.writeString(write, copy, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW);
       }
@@ -116,7 +118,8 @@ final class FitVerb implements Callable<Integer> {
     return records == null ? file.resolveSibling("records") : records;
   }
 
-  private static void writeFiles(AnswerFolder folder, FitAnswer answer, Wording wording)
+  private static void writeFiles(
+      AnswerFolder folder, FitAnswer answer, Wording wording, AskedPlants asked)
       throws IOException {
     folder.write("fitted.yaml", writer -> writer.write(FittedFigures.patch(answer)));
     AnswerWriter.Parts parts = parts(answer, wording);
@@ -127,6 +130,9 @@ final class FitVerb implements Callable<Integer> {
       folder.write("charts/" + chart.name() + ".svg", writer -> writer.write(chart.file()));
     }
     folder.write("report.html", writer -> writer.write(parts.page().get()));
+    for (Map.Entry<String, String> plant : asked.texts().entrySet()) {
+      folder.write(plant.getKey(), writer -> writer.write(plant.getValue()));
+    }
     folder.write("record.json", writer -> RecordFile.write(answer, writer));
   }
 

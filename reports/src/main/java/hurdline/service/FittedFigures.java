@@ -33,6 +33,15 @@ public final class FittedFigures {
     return ValuesInPlace.text(plant, values(answer));
   }
 
+  /**
+   * The same of a text.
+   *
+   * @param name of its file, for problems
+   */
+  public static String inPlace(String name, String text, FitAnswer answer) {
+    return ValuesInPlace.text(name, text, values(answer));
+  }
+
   /** Values by path; a stop that the file does not have is one value. */
   private static Map<String, String> values(FitAnswer answer) {
     List<String> added =

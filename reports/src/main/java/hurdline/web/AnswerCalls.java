@@ -1,7 +1,10 @@
 package hurdline.web;
 
 import hurdline.answer.Answer;
+import hurdline.answer.FitAnswer;
 import hurdline.answer.Header;
+import hurdline.plant.ProblemsException;
+import hurdline.service.FittedFigures;
 import hurdline.text.Wording;
 import hurdline.unit.Counted;
 import hurdline.web.http.Ask;
@@ -116,6 +119,7 @@ final class AnswerCalls {
         "POST report", this::report,
         "POST side", this::side,
         "POST folder", this::folder,
+        "POST fitted", this::fitted,
         "PUT note", this::note,
         "DELETE answers", this::delete);
   }
@@ -276,6 +280,19 @@ final class AnswerCalls {
       Files.deleteIfExists(part);
     }
     return Reply.json(Map.of());
+  }
+
+  /** A plant's text with the figures that its records gave. */
+  private Reply fitted(Ask ask) throws IOException {
+    if (!(answer(ask.text("name")) instanceof FitAnswer fit)) {
+      throw new Refusal(400, "That answer has no figures for a plant.");
+    }
+    try {
+      String text = FittedFigures.inPlace(fit.header().file(), ask.text("text"), fit);
+      return Reply.json(Map.of("text", text));
+    } catch (ProblemsException wrong) {
+      throw new Refusal(409, String.join(" ", wrong.lines()));
+    }
   }
 
   /** Opens an answer's folder, on this machine, where alone the page can be. */

@@ -45,8 +45,7 @@ final class FileCalls {
   }
 
   private Reply save(Ask ask) throws IOException {
-    return Reply.json(
-        folder.save(ask.text("name"), ask.text("text"), ask.text("version"), ask.text("layout")));
+    return Reply.json(folder.save(ask.text("name"), ask.text("text"), ask.text("version")));
   }
 
   /** From a template, or a text under another name. */

@@ -30,7 +30,6 @@ record Found<A extends Answer>(
   /** Kinds that the page shows and a terminal alone asks for. */
   private static final List<Found<?>> OF_THE_TERMINAL =
       List.of(
-          new Found<>(FitAnswer.class, (a, w) -> new FitWords(a, w).headline(), Found::fitted),
           new Found<>(
               CheckAnswer.class, (a, w) -> new CheckHeadline(a, w).sentences(), Found::rated));
 
@@ -45,6 +44,10 @@ record Found<A extends Answer>(
   static Found<BacktestAnswer> ofASeason() {
     return new Found<>(
         BacktestAnswer.class, (a, w) -> new BacktestWords(a, w).headline(), Found::compared);
+  }
+
+  static Found<FitAnswer> ofRecords() {
+    return new Found<>(FitAnswer.class, (a, w) -> new FitWords(a, w).headline(), Found::fitted);
   }
 
   /** Of any kind of answer. */

@@ -33,8 +33,6 @@ final class PlantFolder {
   private static final int CONFLICT = 409;
   private static final String MARK = "\uFEFF";
   private static final String TYPED = "plant.yaml";
-  private static final String WINDOWS = "windows";
-  private static final String WITH_MARK = " mark";
   private static final Pattern PLANT = Pattern.compile("[^.~].*\\.ya?ml");
   private static final Pattern NEW_NAME =
       Pattern.compile("[\\p{L}\\p{N}]([\\p{L}\\p{M}\\p{N} _-]{0,58}[\\p{L}\\p{M}\\p{N}_-])?");
@@ -50,14 +48,12 @@ final class PlantFolder {
   }
 
   /**
-   * The text of a file at one moment.
+   * The text of a file at one moment, without a byte-order mark and with lines that end as in an
+   * editor.
    *
-   * @param version tells it from any other text
-   * @param layout what of its bytes is not in the text, which has neither a byte-order mark nor
-   *     line ends of two letters: {@code plain}, {@code windows}, or one of these with {@code "
-   *     mark"}
+   * @param version tells the file from any other
    */
-  record Version(String text, String version, String layout) {}
+  record Version(String text, String version) {}
 
   /**
    * Refuses what is no folder below this one, links followed.
@@ -104,11 +100,11 @@ final class PlantFolder {
 
   Version read(String name) throws IOException {
     byte[] bytes = bytes(plant(name));
-    String text = text(bytes);
-    boolean windows = text.contains("\r\n") && !text.replace("\r\n", "").contains("\n");
-    String layout = (windows ? WINDOWS : "plain") + (text.startsWith(MARK) ? WITH_MARK : "");
-    String lines = text.replace(MARK, "").replace("\r\n", "\n").replace('\r', '\n');
-    return new Version(lines, hash(bytes), layout);
+    return new Version(LineEnds.plain(unmarked(text(bytes))), hash(bytes));
+  }
+
+  private static String unmarked(String text) {
+    return text.startsWith(MARK) ? text.substring(MARK.length()) : text;
   }
 
   private static byte[] bytes(Path plant) throws IOException {
@@ -131,20 +127,21 @@ final class PlantFolder {
 
   /**
    * Writes a text in place of the one that was read: beside it first, then moved, so that the file
-   * is whole at any moment.
+   * is whole at any moment. What an editor does not show stays as it is: the mark, and how each
+   * line ends.
    *
    * @param was the version that was read
    * @throws Refusal if the file has changed meanwhile, may not be written, or finds no room
    */
-  synchronized Version save(String name, String text, String was, String layout)
-      throws IOException {
+  synchronized Version save(String name, String text, String was) throws IOException {
     Path plant = plant(name);
-    if (!hash(bytes(plant)).equals(was)) {
+    byte[] before = bytes(plant);
+    if (!hash(before).equals(was)) {
       throw new Refusal(CONFLICT, "The file was changed by another program; nothing is saved.");
     }
-    String lines = layout.startsWith(WINDOWS) ? text.replace("\n", "\r\n") : text;
-    String whole = (layout.endsWith(WITH_MARK) ? MARK : "") + lines;
-    byte[] bytes = encoded(whole);
+    String whole = text(before);
+    String mark = whole.startsWith(MARK) ? MARK : "";
+    byte[] bytes = encoded(mark + LineEnds.asIn(unmarked(whole), text));
     if (!Files.isWritable(plant)) {
       throw new Refusal(403, name + " is not saved: it is marked as one that may only be read.");
     }
@@ -153,7 +150,7 @@ final class PlantFolder {
     } catch (IOException fault) {
       throw FileFault.refusal(name + " is not saved", fault);
     }
-    return new Version(text, hash(bytes), layout);
+    return new Version(text, hash(bytes));
   }
 
   private void replace(Path plant, byte[] bytes) throws IOException {

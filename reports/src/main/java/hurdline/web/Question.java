@@ -93,14 +93,28 @@ enum Question {
           QuestionField.text(
                   "vary2", "A second key, if wanted", "", "such as money.wage=x0.8..x1.2..x0.2")
               .of("vary"))),
+  FIT(
+      Found.ofRecords(),
+      "fit",
+      "What do our own records say?",
+      "Reads stops, shifts, tickets and the rest, and says what figures of the plant are in them. You may then put these into its text.",
+      List.of(records())),
   BACKTEST(
       Found.ofASeason(),
       "backtest",
       "Does the model agree with a season that has been?",
       "Simulates the season of the plant's own records and says what differs by more than chance.",
-      List.of(QuestionField.folder("records", "Folder of records", "records", "in this folder")));
+      List.of(records()));
 
-  /** As the page draws it. */
+  private static QuestionField records() {
+    return QuestionField.folder("records", "Folder of records", "records", "in this folder");
+  }
+
+  /**
+   * As the page draws it.
+   *
+   * @param fewest replications that answer anything; 0 where none are simulated
+   */
   record Shown(
       String id, String label, String description, int fewest, List<QuestionField> fields) {}
 
@@ -149,13 +163,18 @@ enum Question {
     return verb;
   }
 
-  /** Fewer replications answer nothing. */
   private int fewest() {
     return switch (this) {
+      case FIT -> 0;
       case BACKTEST -> Backtest.fewest();
       case CHOOSE -> 2;
       default -> 1;
     };
+  }
+
+  /** Whether it is over so soon that nothing is kept where it is stopped. */
+  boolean isBrief() {
+    return this == FIT;
   }
 
   /** A line that the terminal's call says, in the words of the page that asked. */
@@ -182,7 +201,9 @@ enum Question {
       throw new Refusal(400, "Say which key is varied, and over which values.");
     }
     List<String> words = new ArrayList<>(List.of(verb));
-    words.add("--replications=" + ask.whole("replications", fewest(), 1_000_000));
+    if (fewest() > 0) {
+      words.add("--replications=" + ask.whole("replications", fewest(), 1_000_000));
+    }
     words.add("--seed=" + ask.whole("seed", 0, Integer.MAX_VALUE));
     fields.forEach(field -> field.addTo(words, ask));
     return words;

@@ -9,6 +9,7 @@ import java.io.InputStreamReader;
 import java.io.OutputStream;
 import java.lang.management.ManagementFactory;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -35,6 +36,7 @@ final class StudyProcess {
   /**
    * As the page shows it.
    *
+   * @param answer its folder; empty where it is over and has written none
    * @param progress the last line of JSON that the study wrote; empty before the first
    * @param said what it said besides
    */
@@ -56,6 +58,7 @@ final class StudyProcess {
   private Map<String, String> progress = Map.of();
   private State state = State.WAITING;
   private Process process;
+  private boolean wantsEnd;
 
   /**
    * @param call words of the call, without the plant file and the answer's folder
@@ -88,10 +91,14 @@ final class StudyProcess {
         id,
         question.label(),
         plant.getFileName().toString(),
-        answer.getFileName().toString(),
+        hasAnswer() ? answer.getFileName().toString() : "",
         state.name().toLowerCase(java.util.Locale.ROOT),
         progress,
         List.copyOf(said));
+  }
+
+  private boolean hasAnswer() {
+    return !isOver() || Files.exists(answer.resolve("record.json"));
   }
 
   /**
@@ -182,7 +189,7 @@ final class StudyProcess {
   }
 
   private synchronized void end(int code) {
-    boolean stopped = code == 130;
+    boolean stopped = code == 130 || wantsEnd && code != 0;
     state = code == 0 ? State.DONE : stopped ? State.STOPPED : State.FAILED;
   }
 
@@ -199,6 +206,11 @@ final class StudyProcess {
     }
     if (state != State.RUNNING) {
       throw new Refusal(409, "This study is over.");
+    }
+    if (question.isBrief()) {
+      wantsEnd = true;
+      process.destroy();
+      return;
     }
     try {
       OutputStream words = process.getOutputStream();

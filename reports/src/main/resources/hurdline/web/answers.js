@@ -23,6 +23,7 @@ const row = one => {
       button("Report", doing(() => report(one.name)), {"aria-label": "Report of " + one.name}),
       button(one.star ? "Take the star away" : "Star", note(one, () => ({star: String(!one.star)}))),
       one.question && !one.call.other ? button("Ask again", () => again(one), {"aria-label": "Ask again, as in " + one.name}) : null,
+      one.question === "FIT" ? button("Into the plant's text", () => document.dispatchEvent(new CustomEvent("figures", {detail: one})), {"aria-label": "Into the plant's text, the figures of " + one.name}) : null,
       button("Open the folder", doing(async () => { await call("POST", "folder", {name: one.name}); say(`The folder ${one.name} is opened.`); }), {"aria-label": "Open the folder " + one.name}),
       button("Delete", doing(() => remove(one))),
       make("label.tick", make("input", {type: "checkbox", name: "side", value: one.name, onchange: sides}), " side by side")));

@@ -21,6 +21,7 @@ const question = () => asking.questions.find(one => one.id === $("question").val
 const fields = () => {
   $("says").textContent = question().description;
   $("fields").replaceChildren(...question().fields.map(entry));
+  $("replications").parentElement.hidden = question().fewest === 0;
   $("replications").min = question().fewest;
   if (+$("replications").value < question().fewest) $("replications").value = question().fewest < USUAL ? USUAL : 199;
   estimate();
@@ -31,7 +32,7 @@ const estimate = () => {
   const years = +$("replications").value, marked = $("fields").querySelectorAll("fieldset input:checked").length;
   const many = question()?.id === "RUN" || question()?.id === "GRID" ? 1 : 1 + (marked || Math.max(Object.keys(asking.options).length, Object.keys(asking.plans).length, 1));
   const seconds = years * many * asking.secondsPerReplication;
-  $("estimate").textContent = years > 0 ? `About ${seconds < 90 ? Math.ceil(seconds) + " s" : seconds < 5400 ? Math.ceil(seconds / 60) + " min" : Math.ceil(seconds / 3600) + " h"} to simulate; service lives, grids and drawings come on top.` : "";
+  $("estimate").textContent = years > 0 && question()?.fewest > 0 ? `About ${seconds < 90 ? Math.ceil(seconds) + " s" : seconds < 5400 ? Math.ceil(seconds / 60) + " min" : Math.ceil(seconds / 3600) + " h"} to simulate; service lives, grids and drawings come on top.` : "";
 };
 
 const values = () => {
@@ -87,16 +88,16 @@ const band = (id, progress) => {
   return make("p", `${progress.figure}: ${progress.text} `, make("span.band", {"aria-hidden": "true"}, inner));
 };
 
-const words = {waiting: "waits", running: "is simulated", done: "done", stopped: "stopped; what was done is kept", failed: "failed"};
+const words = {waiting: "waits", running: "is under way", done: "done", stopped: "stopped", failed: "failed"};
 
 const row = one => {
   const active = one.state === "waiting" || one.state === "running", progress = one.progress;
-  return make("li.study", make("p", make("strong", one.question), ` ${one.plant}: ${words[one.state]}`),
-    one.state === "running" ? make("p", make("progress", {max: +progress.of || 1, value: +progress.done || 0, "aria-label": "Replications done"}), ` ${progress.done ?? 0} of ${progress.of ?? "?"} replications`) : null,
+  return make("li.study", make("p", make("strong", one.question), ` ${one.plant}: ${words[one.state]}${one.state === "stopped" && one.answer ? "; what was done is kept" : ""}`),
+    one.state === "running" && progress.of ? make("p", make("progress", {max: +progress.of, value: +progress.done, "aria-label": "Replications done"}), ` ${progress.done} of ${progress.of} replications`) : null,
     band(one.id, progress),
     one.said.filter(line => !active || one.state === "running").slice(0, 12).map(line => make("p.note", line)),
-    active ? button("Stop", trying(async () => { await call("DELETE", "studies", {id: one.id}); say("Stopping; what is done is kept."); follow(); })) : null,
-    one.state === "done" || one.state === "stopped" ? button("Show the answer", () => document.dispatchEvent(new CustomEvent("answer", {detail: one.answer}))) : null);
+    active ? button("Stop", trying(async () => { await call("DELETE", "studies", {id: one.id}); say("Stopping."); follow(); })) : null,
+    (one.state === "done" || one.state === "stopped") && one.answer ? button("Show the answer", () => document.dispatchEvent(new CustomEvent("answer", {detail: one.answer}))) : null);
 };
 
 const tell = study => {

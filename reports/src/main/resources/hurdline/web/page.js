@@ -51,12 +51,18 @@ const part = async (wanted, ...given) => {
 
 for (const one of Object.keys(parts)) $("to-" + one).onclick = trying(() => part(one));
 document.addEventListener("answer", trying(async event => { await part("answers"); await answers.report(event.detail); }));
-document.addEventListener("again", trying(async event => {
-  if (event.detail.plant !== plant.name()) {
-    if (!plant.leave()) return;
-    await plant.show(event.detail.plant);
-  }
-  await part("ask", event.detail);
+
+// Whether the plant of an answer is open now.
+const isOpen = async ({plant: wanted}) => {
+  if (wanted !== plant.name() && !plant.leave()) return false;
+  if (wanted !== plant.name()) await plant.show(wanted);
+  return true;
+};
+document.addEventListener("again", trying(async event => { if (await isOpen(event.detail)) await part("ask", event.detail); }));
+document.addEventListener("figures", trying(async event => {
+  if (!await isOpen(event.detail)) return;
+  await part("plant");
+  await plant.offer(event.detail);
 }));
 document.addEventListener("reader", trying(async () => { if (!$("answers").hidden) await answers.list(); if (plant.name()) plant.again(); }));
 

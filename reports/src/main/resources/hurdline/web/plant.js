@@ -5,7 +5,7 @@ import {editor} from "./editor.js";
 import {changed, follow} from "./live.js";
 
 const DRAFT_AFTER_MS = 300;
-let open = {name: "", text: "", version: "", layout: "plain"};
+let open = {name: "", text: "", version: ""};
 
 export const page = editor($("editor"), {
   changed: text => { unsaved(); changed(text); },
@@ -33,7 +33,7 @@ export const restore = () => {
   if (before?.name !== open.name || before.text === open.text) return;
   const theirs = open.text;
   page.edit({from: 0, to: theirs.length, with: before.text});
-  open = {...open, version: before.version, layout: before.layout};
+  open = {...open, version: before.version};
   say(`${open.name} is open with what was not saved.`);
 };
 
@@ -52,7 +52,7 @@ export const show = async wanted => {
 export const save = async () => {
   const text = page.text();
   try {
-    open = {name: open.name, ...await call("PUT", "plant", {name: open.name, text, version: open.version, layout: open.layout})};
+    open = {name: open.name, ...await call("PUT", "plant", {name: open.name, text, version: open.version})};
     say(`${open.name} is saved.`);
   } catch (fault) {
     if (fault.status === 404) vanished();
@@ -62,33 +62,55 @@ export const save = async () => {
   unsaved();
 };
 
+// A question with some buttons, above all else until one of them is pressed.
+const decide = (head, ...more) => {
+  $("changed").replaceChildren(make("h2", head), ...more);
+  $("changed").setAttribute("aria-label", head);
+  $("changed").hidden = false;
+  $("changed").querySelector("button").focus();
+};
+const decided = () => { $("changed").hidden = true; unsaved(); };
+
+const differences = (labelA, a, labelB, b) => {
+  const text = (label, said) => make("div", make("h3", label), make("pre", {tabIndex: 0, role: "region", "aria-label": label}, said));
+  return make("div.two", text(labelA, different(a, b)), text(labelB, different(b, a)));
+};
+
 // The file was changed by another program: both are shown, and which is kept is the user's choice.
 const bothVersions = async mine => {
   const theirs = await call("POST", "read", {name: open.name});
-  const text = (label, said) => make("div", make("h3", label), make("pre", {tabIndex: 0, role: "region", "aria-label": label}, said));
-  const done = () => { $("changed").hidden = true; unsaved(); };
-  $("changed").replaceChildren(
-    make("h2", "The file was changed by another program"),
+  decide("The file was changed by another program",
     make("p", "Nothing is saved yet. What differs:"),
-    make("div.two", text("On the disk now", different(theirs.text, mine)), text("Here", different(mine, theirs.text))),
+    differences("On the disk now", theirs.text, "Here", mine),
     make("p.row",
-      button("Keep mine: save it over the file", trying(async () => { open = {...open, version: theirs.version}; done(); await save(); })),
-      button("Take the file", trying(async () => { done(); await show(open.name); })),
-      button("Save mine as a new file", trying(async () => { done(); await saveAs(); }))));
-  $("changed").hidden = false;
-  $("changed").querySelector("button").focus();
+      button("Keep mine: save it over the file", trying(async () => { open = {...open, version: theirs.version}; decided(); await save(); })),
+      button("Take the file", trying(async () => { decided(); await show(open.name); })),
+      button("Save mine as a new file", trying(async () => { decided(); await saveAs(); }))));
   say("The file was changed by another program; nothing is saved.");
 };
 
 // The file was taken away or renamed by another program: the text is here alone now.
 const vanished = () => {
-  $("changed").replaceChildren(
-    make("h2", `${open.name} is no longer in this folder`),
+  decide(`${open.name} is no longer in this folder`,
     make("p", "It was deleted, moved or renamed by another program. Your text is here; nothing of it is lost."),
     make("p.row", button("Save mine as a new file", trying(() => saveAs(open.name.replace(/\.ya?ml$/, ""))))));
-  $("changed").hidden = false;
-  $("changed").querySelector("button").focus();
   say(`${open.name} is no longer in this folder; nothing is saved.`);
+};
+
+// Figures that records gave: which lines they would change is seen first, and the file stays as it is until it is saved.
+export const offer = async answer => {
+  const now = page.text(), {text} = await call("POST", "fitted", {name: answer.name, text: now});
+  if (text === now) { say(`The figures of ${answer.name} are in the text already.`); return; }
+  const take = async () => {
+    if (page.text() !== now) { await offer(answer); say("The text has changed meanwhile; look once more."); return; }
+    decided();
+    page.edit({from: 0, to: now.length, with: text});
+    say("The figures are in the text, which is not saved yet. Undo takes them out again.");
+  };
+  decide(`Figures from records, as in ${answer.name}`,
+    make("p", "Nothing is changed yet. Which lines would be others:"),
+    differences("In the text now", now, "With the figures from the records", text),
+    make("p.row", button("Put them into the text", trying(take)), button("Leave the text as it is", () => { decided(); say("The text is as it was."); })));
 };
 
 // Lines of one text that the other does not have, with their numbers.

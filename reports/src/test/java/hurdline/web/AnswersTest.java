@@ -135,6 +135,19 @@ class AnswersTest {
     return raw.post("side", "{\"a\": \"one\", \"b\": \"other\"}").body();
   }
 
+  @Test
+  void onlyFiguresOfRecordsGoIntoATextAndOnlyWhereItHasAPlaceForThem() throws IOException {
+    put("year", SampleAnswer.year());
+    put("fitted", fit(1.5));
+    assertThat(raw.post("fitted", "{\"name\": \"year\", \"text\": \"\"}").body())
+        .isEqualTo("That answer has no figures for a plant.");
+    Raw.Reply nowhere = raw.post("fitted", "{\"name\": \"fitted\", \"text\": \"a: 1\"}");
+    assertThat(nowhere.status()).as(nowhere.body()).isEqualTo(409);
+    Raw.Reply broken = raw.post("fitted", "{\"name\": \"fitted\", \"text\": \"a: [\"}");
+    assertThat(broken.status()).as(broken.body()).isEqualTo(409);
+    assertThat(raw.post("fitted", "{\"name\": \"none\"}").status()).isEqualTo(404);
+  }
+
   @ParameterizedTest
   @MethodSource("kinds")
   void eachKindHasSentencesInTheListAndRowsBesideAnother(Answer answer) throws IOException {

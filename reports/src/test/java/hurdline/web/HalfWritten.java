@@ -13,7 +13,7 @@ final class HalfWritten {
     PlantFolder.Version was = folder.read("p.yaml");
     String large = "# a line of a plant\n".repeat(50_000);
     try {
-      folder.save("p.yaml", large, was.version(), was.layout());
+      folder.save("p.yaml", large, was.version());
     } catch (Refusal refused) {
       System.out.println(refused.getMessage());
     }

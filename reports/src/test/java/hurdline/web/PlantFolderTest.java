@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.PosixFilePermissions;
+import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +25,11 @@ class PlantFolderTest {
         "a: 1\r\nb: 2\r\n",
         "\uFEFFa: 1\r\nb: 2",
         "\uFEFFa: 1\nb: 2",
-        "a: 1"
+        "a: 1\r\nb: 2\nc: 3\r\n",
+        "a: 1\n\r\n\n\r\nb: 2",
+        "a: 1\rb: 2\r\n\rc: 3",
+        "a: 1",
+        ""
       })
   void whatIsReadAndSavedUnchangedIsTheSameToTheByte(String text) throws IOException {
     Path file = folder.resolve("p.yaml");
@@ -32,8 +37,63 @@ class PlantFolderTest {
     PlantFolder plants = new PlantFolder(folder);
     var read = plants.read("p.yaml");
     assertThat(read.text()).doesNotContain("\r", "\uFEFF");
-    plants.save("p.yaml", read.text(), read.version(), read.layout());
+    plants.save("p.yaml", read.text(), read.version());
     assertThat(Files.readString(file)).isEqualTo(text);
+  }
+
+  @Test
+  void aLineThatNobodyHasEditedEndsAsBeforeAndANewOneAsThatAboveIt() throws IOException {
+    Path file = folder.resolve("p.yaml");
+    Files.writeString(file, "\uFEFFa: 1\r\n\nb: 2\n\r\nc: 3\rd: 4");
+    PlantFolder plants = new PlantFolder(folder);
+    var read = plants.read("p.yaml");
+    assertThat(read.text()).isEqualTo("a: 1\n\nb: 2\n\nc: 3\nd: 4");
+    String now = "a: 1\n# new\n\nb: 2\n\nc: 3\nd: 5\n";
+    plants.save("p.yaml", now, read.version());
+    assertThat(Files.readString(file)).isEqualTo("\uFEFFa: 1\r\n# new\r\n\nb: 2\n\r\nc: 3\rd: 5\r");
+  }
+
+  /** Every tenth line or so goes or is new. */
+  @Test
+  void howManyEditsThereMayBeEachOtherLineKeepsItsEnd() {
+    Random random = new Random(4);
+    for (int lines : new int[] {3, 40, 2_000}) {
+      StringBuilder was = new StringBuilder();
+      StringBuilder now = new StringBuilder();
+      StringBuilder due = new StringBuilder();
+      String end = "";
+      for (int line = 0; line < lines; line++) {
+        end = random.nextBoolean() ? "\n" : "\r\n";
+        String text = "key_" + line + ": " + line;
+        was.append(text).append(end);
+        int lot = line == 0 ? 9 : random.nextInt(10);
+        if (lot > 0) {
+          now.append(text).append('\n');
+          due.append(text).append(end);
+        }
+        if (lot == 1) {
+          now.append("new: ").append(line).append('\n');
+          due.append("new: ").append(line).append(end);
+        }
+      }
+      assertThat(LineEnds.asIn(was.toString(), now.toString()).replaceAll("new: .*\\r?\\n", ""))
+          .isEqualTo(due.toString().replaceAll("new: .*\\r?\\n", ""));
+    }
+  }
+
+  @Test
+  void aTextThatIsAnotherKeepsTheEndsOfWhatStandsAboveAndBelow() {
+    StringBuilder was = new StringBuilder("a: 1\r\n");
+    StringBuilder now = new StringBuilder("a: 1\n");
+    for (int line = 0; line < 3_000; line++) {
+      was.append("was: ").append(line).append("\n");
+      now.append("now: ").append(line).append("\n");
+    }
+    was.append("b: 2\r\nc: 3\n");
+    now.append("b: 2\nc: 3\n");
+    assertThat(LineEnds.asIn(was.toString(), now.toString()))
+        .startsWith("a: 1\r\nnow: 0\r\n")
+        .endsWith("now: 2999\r\nb: 2\r\nc: 3\n");
   }
 
   @Test
@@ -43,11 +103,11 @@ class PlantFolderTest {
     PlantFolder plants = new PlantFolder(folder);
     var read = plants.read("p.yaml");
     Files.writeString(file, "a: 2\n");
-    assertThatThrownBy(() -> plants.save("p.yaml", "a: 3\n", read.version(), read.layout()))
+    assertThatThrownBy(() -> plants.save("p.yaml", "a: 3\n", read.version()))
         .isInstanceOfSatisfying(Refusal.class, no -> assertThat(no.status()).isEqualTo(409));
     assertThat(Files.readString(file)).isEqualTo("a: 2\n");
     var now = plants.read("p.yaml");
-    var saved = plants.save("p.yaml", "a: 3\n", now.version(), now.layout());
+    var saved = plants.save("p.yaml", "a: 3\n", now.version());
     assertThat(plants.read("p.yaml")).isEqualTo(saved);
   }
 
@@ -58,7 +118,7 @@ class PlantFolderTest {
     Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-r-----"));
     PlantFolder plants = new PlantFolder(folder);
     var read = plants.read("p.yaml");
-    plants.save("p.yaml", "a: 2\n", read.version(), read.layout());
+    plants.save("p.yaml", "a: 2\n", read.version());
     assertThat(PosixFilePermissions.toString(Files.getPosixFilePermissions(file)))
         .isEqualTo("rw-r-----");
     try (var all = Files.list(folder)) {
@@ -101,11 +161,11 @@ class PlantFolderTest {
     PlantFolder plants = new PlantFolder(folder);
     var read = plants.read("p.yaml");
     for (String text : new String[] {"# \ud83c\n", "# \udf3e", "\udf3e\ud83c"}) {
-      assertThatThrownBy(() -> plants.save("p.yaml", text, read.version(), read.layout()))
+      assertThatThrownBy(() -> plants.save("p.yaml", text, read.version()))
           .hasMessageContaining("half of a sign");
       assertThatThrownBy(() -> plants.create("new", text)).hasMessageContaining("half of a sign");
     }
-    plants.save("p.yaml", "# \ud83c\udf3e\n", read.version(), read.layout());
+    plants.save("p.yaml", "# \ud83c\udf3e\n", read.version());
     assertThat(file).hasContent("# \ud83c\udf3e");
     assertThat(plants.plants()).containsExactly("p.yaml");
   }

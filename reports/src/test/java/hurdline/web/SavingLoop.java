@@ -16,7 +16,7 @@ final class SavingLoop {
     PlantFolder.Version version = folder.read("p.yaml");
     System.out.println("saving");
     for (int turn = 0; true; turn++) {
-      version = folder.save("p.yaml", text(turn % 2), version.version(), version.layout());
+      version = folder.save("p.yaml", text(turn % 2), version.version());
     }
   }
 }

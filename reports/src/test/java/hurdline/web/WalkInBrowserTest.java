@@ -45,7 +45,7 @@ class WalkInBrowserTest {
   private void openSmall() throws IOException {
     Files.writeString(folder.resolve("small.yaml"), Template.SMALL.text());
     page.serve(folder);
-    browser.until("document.getElementById('state').textContent.startsWith('No problems')");
+    checked();
   }
 
   @Test
@@ -86,6 +86,63 @@ class WalkInBrowserTest {
       Path answer = all.filter(Files::isDirectory).findFirst().orElseThrow();
       assertThat(answer.resolve("plant.yaml")).hasContent(Template.SMALL.text());
     }
+  }
+
+  /** Tickets of bales that are lighter and damper than the file has them. */
+  private void writeRecords() throws IOException {
+    StringBuilder tickets = new StringBuilder("ticket,crop,net,unit,bales,moisture\n");
+    for (int load = 0; load < 60; load++) {
+      tickets.append(
+          String.format(
+              "%d,stalk,%d,lb,30,%.1f%n", load, 24_000 + load % 7 * 40, 14 + load % 5 * .3));
+    }
+    Files.writeString(
+        Files.createDirectory(folder.resolve("records")).resolve("tickets.csv"), tickets);
+  }
+
+  @Test
+  void figuresOfRecordsComeIntoTheTextOnlyAfterTheirLinesWereSeen() throws IOException {
+    writeRecords();
+    openSmall();
+    browser.click("#to-ask");
+    browser.until("document.getElementById('question').options.length > 3");
+    browser.ask(
+        "const q = document.getElementById('question'); q.value = 'FIT';"
+            + " q.dispatchEvent(new Event('change'));");
+    assertThat(browser.ask("return document.getElementById('replications').checkVisibility()"))
+        .isEqualTo(false);
+    browser.click("#begin");
+    browser.until("document.body.dataset.studies === 'done'", 90);
+    browser.click("#to-answers");
+    browser.until("document.getElementById('answer-list').innerText.includes('60 rows were read')");
+    String before = page.text();
+    browser.click("#answer-list button[aria-label^='Into the plant']");
+    browser.until("!document.getElementById('changed').hidden");
+    assertThat(page.shown("#changed"))
+        .contains("Nothing is changed yet", "mean: 900 lb", "mean: 364.6 kg", "mean: 14.6 %");
+    assertThat(browser.barriers()).isEmpty();
+    assertThat(page.text()).isEqualTo(before);
+    browser.click("#changed .row button:nth-of-type(2)");
+    assertThat(page.text()).isEqualTo(before);
+    browser.click("#to-answers");
+    browser.click("#answer-list button[aria-label^='Into the plant']");
+    browser.until("!document.getElementById('changed').hidden");
+    page.cursorBehind("\nhurdline: 1");
+    browser.press(" # mine");
+    browser.click("#changed .row button");
+    browser.until("document.getElementById('status').textContent.includes('look once more')");
+    assertThat(page.text()).isEqualTo(before.replace("hurdline: 1 ", "hurdline: 1 # mine "));
+    browser.click("#changed .row button");
+    browser.until("hurdlinePage.text().includes('364.6 kg')");
+    assertThat(page.text()).contains("hurdline: 1 # mine", "# no two bales are alike");
+    assertThat(folder.resolve("small.yaml")).hasContent(Template.SMALL.text());
+    checked();
+    browser.click("#undo");
+    assertThat(page.text()).contains("# mine").doesNotContain("364.6 kg");
+  }
+
+  private static void checked() {
+    browser.until("document.getElementById('state').textContent.startsWith('No problems')");
   }
 
   @Test

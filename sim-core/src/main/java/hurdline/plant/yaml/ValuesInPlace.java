@@ -33,7 +33,19 @@ public final class ValuesInPlace {
     try {
       String whole = new String(FileText.bytes(file), java.nio.charset.StandardCharsets.UTF_8);
       String mark = whole.startsWith("\uFEFF") ? "\uFEFF" : "";
-      String text = whole.substring(mark.length());
+      return mark + text(file.toString(), whole.substring(mark.length()), values);
+    } catch (UnreadableException e) {
+      throw new ProblemsException(List.of(e.finding().problemOf(file.toString())));
+    }
+  }
+
+  /**
+   * The same of a text, without a byte-order mark.
+   *
+   * @param file its name in problems
+   */
+  public static String text(String file, String text, Map<String, String> values) {
+    try {
       Tree tree = TreeReader.read(text, new Findings());
       Tree due = tree;
       for (Map.Entry<String, String> value : values.entrySet()) {
@@ -44,14 +56,14 @@ public final class ValuesInPlace {
         throw new ProblemsException(
             List.of(
                 LocatedProblem.of(
-                    file.toString(),
+                    file,
                     "the values cannot be put in their places",
                     "the patch to be used as it is",
                     "")));
       }
-      return mark + changed;
+      return changed;
     } catch (UnreadableException e) {
-      throw new ProblemsException(List.of(e.finding().problemOf(file.toString())));
+      throw new ProblemsException(List.of(e.finding().problemOf(file)));
     }
   }
 
