@@ -8,7 +8,6 @@ import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -36,21 +35,8 @@ class BacktestCommandTest {
 
   @BeforeAll
   static void backtest() throws IOException {
-    Path small = Path.of(System.getProperty("hurdline.root"), "line-configs", "small.yaml");
-    plant = Files.copy(small, shared.resolve("plant.yaml"));
-    records = Files.createDirectory(shared.resolve("last-year"));
-    StringBuilder shifts = new StringBuilder("date,shift,from,to,rest from,rest to\n");
-    StringBuilder made = new StringBuilder("date,shift,what,count\n");
-    LocalDate first = LocalDate.of(2026, 3, 2);
-    for (int day = 0; day < 12; day++) {
-      if (first.plusDays(day).getDayOfWeek().getValue() < 6) {
-        shifts.append(first.plusDays(day)).append(",day,07:00,15:30,11:00,11:30\n");
-        made.append(first.plusDays(day)).append(",day,stalk fed,7\n"); // half of what it can
-      }
-    }
-    Files.writeString(records.resolve("shifts.csv"), shifts);
-    Files.writeString(records.resolve("made.csv"), made);
-    Files.writeString(records.resolve("yard.csv"), "date,crop,count\n2026-03-02,stalk,1400\n");
+    plant = SmallSeason.plant(shared);
+    records = SmallSeason.fed(shared.resolve("last-year"));
     out = shared.resolve("out");
     said =
         call(
