@@ -57,7 +57,7 @@ final class ChooseSections {
     html.list(said.sentences());
     List<String> reasons = reasons();
     if (!reasons.isEmpty()) {
-      html.paragraph("Some of the plans that make no plant:").list(reasons);
+      html.paragraph("Some of the plans that cannot be simulated:").list(reasons);
     }
   }
 
@@ -71,7 +71,7 @@ final class ChooseSections {
 
   private void writeLeft(Html html) {
     GridColumns<ChosenRow> columns = new GridColumns<>(wording);
-    columns.text("plan", row -> words.plan(row.plan()));
+    columns.text("plan", row -> words.among(row.plan()));
     columns.text("costs", row -> words.cost(row.plan()));
     String unit = answer.terms().unit();
     columns.text(

@@ -20,6 +20,12 @@ public final class ChoiceWords {
     this.wording = wording;
   }
 
+  /** {@code margin}, or what of it counts where the cost of capital is taken off. */
+  public String measure() {
+    return MainMeasures.label(answer.terms().measure(), answer.outline(), wording)
+        + (answer.terms().worth() ? " after the yearly cost of capital" : "");
+  }
+
   /** {@code Mill motor}; of the call's own the key, {@code power of the hammer mill}. */
   public String choice(int choice) {
     String name = answer.choices().get(choice).name();
@@ -54,6 +60,11 @@ public final class ChoiceWords {
       parts.add(valued(choice, at.get(choice)));
     }
     return String.join(", ", parts);
+  }
+
+  /** A plan among others that may be the best. */
+  public String among(int plan) {
+    return plan(plan) + (plan == answer.best().plan() ? " (named)" : "");
   }
 
   /** {@code 60,000 USD}, or that there is none. */

@@ -33,13 +33,13 @@ public final class ChooseHeadline {
     List<String> sentences = new ArrayList<>();
     sentences.add(named());
     sentences.add(certain());
+    sentences.add(ended());
     sentences.add(
         answer.inputs().isEmpty()
-            ? "How right the file's figures are is not in this number."
+            ? "How right the file's figures are is in none of these numbers."
             : "Each year took a fresh draw of the inputs by "
                 + answer.inputs()
                 + ", so this is on average over chance and over what is not known of them.");
-    sentences.add(ended());
     return sentences;
   }
 

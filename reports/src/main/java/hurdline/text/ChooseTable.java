@@ -21,7 +21,7 @@ public final class ChooseTable {
       rows.add(
           MainTable.Row.of(
               heading(answer),
-              words.plan(row.plan()),
+              words.among(row.plan()),
               answer.terms().unit(),
               MainTable.Figures.of(row.mean(), row.low95(), row.high95())));
     }

@@ -98,7 +98,10 @@ public final class ChooseWords {
     add(parts, answer.count(ChoiceRow.Status.OUT), "were judged to be below it");
     add(parts, answer.count(ChoiceRow.Status.NEVER), "are left out by the file");
     add(parts, answer.count(ChoiceRow.Status.BOUND), "do not meet a bound in enough years");
-    add(parts, answer.count(ChoiceRow.Status.PROBLEM), "make no plant; screened_out.csv says why");
+    add(
+        parts,
+        answer.count(ChoiceRow.Status.PROBLEM),
+        "cannot be simulated; screened_out.csv says why");
     return "Of the others " + String.join(", ", parts) + ".";
   }
 
@@ -111,8 +114,7 @@ public final class ChooseWords {
   private static String singular(String what) {
     return what.replaceFirst("^were ", "was ")
         .replaceFirst("^are ", "is ")
-        .replaceFirst("^do not ", "does not ")
-        .replaceFirst("^make ", "makes ");
+        .replaceFirst("^do not ", "does not ");
   }
 
   private String budget(FrontierRow row) {

@@ -16,7 +16,7 @@ import java.util.List;
  * @param limit upper limit of that mean; NaN where not judged
  * @param years that were simulated of it before the last ones
  * @param mean of these years; NaN without any
- * @param reason why no plant comes of it, or which bound it does not meet; else empty
+ * @param reason why it cannot be simulated, or which bound it does not meet; else empty
  */
 public record ChoiceRow(
     int plan,

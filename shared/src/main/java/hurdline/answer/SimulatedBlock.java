@@ -19,7 +19,7 @@ public record SimulatedBlock(int stage, int number, int from, List<Plan> plans) 
    * A plan.
    *
    * @param plan its number
-   * @param problem why no plant comes of it; empty where one does
+   * @param problem why it cannot be simulated; empty where it is
    * @param measured measures in the order in which they were asked, each by year; none with a
    *     problem
    * @param limits what limits each line longest; only where it was asked

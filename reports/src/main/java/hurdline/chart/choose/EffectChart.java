@@ -8,7 +8,6 @@ import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.IntervalData;
 import hurdline.chart.kit.SignificanceBarRenderer;
 import hurdline.text.ChoiceWords;
-import hurdline.text.MainMeasures;
 import hurdline.text.Wording;
 import java.util.ArrayList;
 import java.util.List;
@@ -32,9 +31,7 @@ final class EffectChart {
   }
 
   Chart figure() {
-    String title =
-        "Effect of another value of one choice on the "
-            + MainMeasures.label(answer.terms().measure(), answer.outline(), wording);
+    String title = "Effect of another value of one choice on the " + words.measure();
     String svg =
         ChartStyle.svg(
             NAME, plot(), false, 80 + 24 * answer.effects().size(), title, alternative());
@@ -106,11 +103,12 @@ final class EffectChart {
             effect -> wording.interval(effect.difference(), effect.low95(), effect.high95(), unit))
         .text("significant", effect -> isSignificant(effect) ? "yes" : "no")
         .text(
-            "costs more by",
+            "cost to buy, difference",
             effect ->
                 effect.cost() == 0
                     ? ""
-                    : wording.asGiven(effect.cost(), answer.header().currency()))
+                    : (effect.cost() > 0 ? "+" : "")
+                        + wording.asGiven(effect.cost(), answer.header().currency()))
         .text(
             "limited longest by",
             effect -> answer.chosen(effect.plan()).map(words::limits).orElse(""))

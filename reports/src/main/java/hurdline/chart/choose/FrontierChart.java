@@ -8,9 +8,9 @@ import hurdline.chart.kit.ChartStyle;
 import hurdline.chart.kit.GridColumns;
 import hurdline.chart.kit.Palette;
 import hurdline.text.ChoiceWords;
-import hurdline.text.MainMeasures;
 import hurdline.text.Wording;
 import java.awt.BasicStroke;
+import java.awt.geom.Ellipse2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,6 +18,7 @@ import java.util.List;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
+import org.jfree.chart.renderer.xy.DeviationStepRenderer;
 import org.jfree.data.xy.YIntervalSeries;
 import org.jfree.data.xy.YIntervalSeriesCollection;
 
@@ -37,7 +38,7 @@ final class FrontierChart {
     this.wording = wording;
     words = new ChoiceWords(answer, wording);
     unit = answer.terms().unit();
-    label = MainMeasures.label(answer.terms().measure(), answer.outline(), wording);
+    label = words.measure();
     rows =
         answer.frontier().stream()
             .filter(row -> row.plan() >= 0)
@@ -54,7 +55,7 @@ final class FrontierChart {
   }
 
   Chart figure() {
-    String title = "The best under each budget: " + label + " over what the plan costs";
+    String title = "The best under each budget: " + label + ", over what the plan costs";
     String svg = ChartStyle.svg(NAME, plot(), true, 360, title, alternative());
     return new Chart(NAME, title, alternative(), svg, table());
   }
@@ -73,15 +74,22 @@ final class FrontierChart {
       bad.add(cost(row), low, low, low);
     }
     NumberAxis costs = ChartStyle.numberAxis(answer.header().currency() + " to buy", wording);
+    costs.setAutoRangeStickyZero(false);
     NumberAxis up = ChartStyle.numberAxis(label + ", " + wording.unit(unit), wording);
     up.setAutoRangeIncludesZero(false);
     XYPlot plot = ChartStyle.band(mean, costs, up, true);
     ((YIntervalSeriesCollection) plot.getDataset()).addSeries(bad);
-    DeviationRenderer lines = (DeviationRenderer) plot.getRenderer();
+    DeviationRenderer lines = new DeviationStepRenderer(true, true); // a little more buys nothing
+    lines.setAlpha(0.35f);
+    lines.setSeriesPaint(0, Palette.BLUE);
+    lines.setSeriesFillPaint(0, Palette.SKY);
+    lines.setSeriesStroke(0, new BasicStroke(2));
+    lines.setSeriesShape(0, new Ellipse2D.Double(-3, -3, 6, 6));
     lines.setSeriesPaint(1, Palette.VERMILLION);
     lines.setSeriesFillPaint(1, Palette.VERMILLION);
     lines.setSeriesStroke(1, new BasicStroke(1));
     lines.setSeriesShape(1, new Rectangle2D.Double(-3, -3, 6, 6));
+    plot.setRenderer(lines);
     return plot;
   }
 

@@ -1,5 +1,6 @@
 package hurdline.plant.yaml;
 
+import hurdline.plant.yaml.tree.Tree.Items;
 import hurdline.plant.yaml.tree.Tree.Scalar;
 import hurdline.unit.Counted;
 import hurdline.unit.Dimension;
@@ -25,6 +26,12 @@ final class ChoicePrice {
   static List<Double> costs(NodeReader at, List<String> texts) {
     if (at.isMap()) {
       return byAmount(at.fields(MapKeys.CHOICE_COST), texts);
+    }
+    if (at.tree().filter(Items.class::isInstance).isEmpty()) {
+      at.wrong(
+          at.shown() + " is neither a list nor a price for each unit",
+          "a cost for each value, such as [0 USD, 9000 USD], or a price such as {per: 14 USD/bale}");
+      return List.of();
     }
     List<NodeReader> costs = at.items("costs, one for each value");
     if (!texts.isEmpty() && costs.size() != texts.size()) {

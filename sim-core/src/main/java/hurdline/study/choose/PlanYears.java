@@ -129,7 +129,7 @@ final class PlanYears {
     return values[measure][plan];
   }
 
-  /** Why no plant comes of plans. */
+  /** Why plans cannot be simulated. */
   Map<Integer, String> problems() {
     return problems;
   }
