@@ -94,7 +94,7 @@ final class ChoiceBinder {
     Set<String> met = new HashSet<>();
     values.stream()
         .map(Choice.Value::text)
-        .filter(text -> !met.add(text))
+        .filter(text -> !met.add(text.replaceAll("\\s", "")))
         .findFirst()
         .ifPresent(text -> at.wrong("it has \"" + text + "\" twice", "each value once"));
   }
@@ -232,7 +232,9 @@ final class ChoiceBinder {
       Fields f, List<String> texts, List<List<Change>> changes, List<List<Choice.Purchase>> own) {
     List<Double> costs = f.has("cost") ? ChoicePrice.costs(f.at("cost"), texts) : List.of();
     boolean manyLives = f.at("life").tree().filter(Items.class::isInstance).isPresent();
-    List<NodeReader> lives = manyLives ? f.at("life").items("lives") : List.of(f.at("life"));
+    List<Double> lives =
+        (manyLives ? f.at("life").items("lives") : List.of(f.at("life")))
+            .stream().map(ChoiceBinder::lifeYr).toList();
     if (f.has("cost") && costs.size() != texts.size()) {
       return List.of(); // which is said
     }
@@ -248,7 +250,7 @@ final class ChoiceBinder {
     }
     List<Choice.Value> values = new ArrayList<>();
     for (int at = 0; at < texts.size(); at++) {
-      double lifeYr = lifeYr(lives.get(manyLives ? at : 0));
+      double lifeYr = lives.get(manyLives ? at : 0);
       List<Choice.Purchase> purchases = own.get(at);
       if (f.has("cost")) {
         double cost = costs.get(at);

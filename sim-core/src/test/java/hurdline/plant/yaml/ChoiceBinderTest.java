@@ -1,11 +1,13 @@
 package hurdline.plant.yaml;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowableOfType;
 import static org.assertj.core.api.Assertions.within;
 
 import hurdline.plant.Change;
 import hurdline.plant.Choice;
 import hurdline.plant.Choices;
+import hurdline.plant.ProblemsException;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -77,6 +79,23 @@ class ChoiceBinderTest {
     return choices.all().get(0).values().stream()
         .map(of -> of.purchases().stream().mapToDouble(Choice.Purchase::cost).sum())
         .toList();
+  }
+
+  @Test
+  void allThatIsWrongWithAChoiceIsSaidAtOnce() {
+    assertThat(wrong("[400 bales, 500 bales]", "3000 USD, life: -1 yr"))
+        .hasSize(2)
+        .anyMatch(line -> line.contains("\"3000 USD\" is neither a list nor a price for each unit"))
+        .anyMatch(line -> line.contains("choices.barn.life"));
+    assertThat(wrong("[400 bales, 400bales]", "[0 USD, 0 USD]"))
+        .singleElement()
+        .asString()
+        .contains("it has \"400bales\" twice; expected each value once");
+  }
+
+  private static List<String> wrong(String values, String cost) {
+    return catchThrowableOfType(ProblemsException.class, () -> costs("values: " + values, cost))
+        .lines();
   }
 
   /** By hand: 14 USD for each bale above the first 500, and 3,000 USD as soon as there is one. */
