@@ -165,11 +165,16 @@ has_browser() {
   command -v chromedriver >/dev/null && { command -v chromium || command -v chromium-browser; } >/dev/null
 }
 
+# Compiling is over before the thorough compiler of Java has paid for itself: it takes two fifths of the processor time without.
+run_maven() {
+  MAVEN_OPTS="-XX:TieredStopAtLevel=1 -XX:+UseSerialGC ${MAVEN_OPTS:-}" mvn -B -ntp -Dstyle.color=never "$@"
+}
+
 # Runs the tests, then adds up what they reported. Fails if a test failed, the build did, or nothing ran.
 run_tests() {
   cd "$root" || exit 1
   rm -rf ./*/target/{surefire-reports,classes,test-classes} ./*/*/target/{surefire-reports,classes,test-classes} # nothing left over may count
-  mvn -B -ntp -Dstyle.color=never --fail-at-end "$@" test </dev/null
+  run_maven --fail-at-end "$@" test </dev/null
   local built=$? counts
   counts=$(sed -n '/<testsuite /,/>/p' ./*/target/surefire-reports/TEST-*.xml ./*/*/target/surefire-reports/TEST-*.xml 2>/dev/null | tr '\n' ' ' | awk '
     function of(name) { return match($0, " " name "=\"[0-9]+\"") ? substr($0, RSTART + length(name) + 3, RLENGTH - length(name) - 4) : 0 }
