@@ -8,18 +8,21 @@ public enum EventKind {
   /** A truck sets out for the field; bales that it is to fetch. */
   TRIP_STARTS("trip starts"),
 
-  /** A load has come; its bales. The same for the three that follow. */
+  /** A load has come; its bales. The same for the four that follow. */
   AT_THE_GATE("at the gate"),
   TURNED_AWAY("turned away"),
   REJECTED("rejected"),
   WEIGHED_IN("weighed in"),
   UNLOADED("unloaded"),
 
+  /** It is weighed out, where it is, and gone from the gate; 1. */
+  LEAVES_GATE("leaves the gate"),
+
   /** A load that was kept apart may be fed from now on, or has failed its test; its bales. */
   RELEASED("released"),
   FAILED("failed its test"),
 
-  /** A truck or load is gone; 1. */
+  /** A truck is back at the field, or a load gone; 1. */
   TRIP_ENDS("trip ends"),
 
   /** A bale leaves its place; 1. The same where it comes back. */

@@ -26,13 +26,11 @@ final class ArrivalFits {
   private final Plant plant;
   private final Records records;
   private final RandomStreams streams;
-  private final WallClock clock;
 
   ArrivalFits(Plant plant, Records records, RandomStreams streams) {
     this.plant = plant;
     this.records = records;
     this.streams = streams;
-    clock = new WallClock(records.map().zone());
   }
 
   List<AmountFit> all() {
@@ -51,7 +49,8 @@ final class ArrivalFits {
       return Optional.empty();
     }
     Count count =
-        new Count.Hours(receiving(delivery.loads().get().hours(), inS[0], inS[inS.length - 1]));
+        new Count.Hours(
+            receiving(records, delivery.loads().get().hours(), inS[0], inS[inS.length - 1]));
     List<Seen> seen = new ArrayList<>();
     for (int i = 1; i < inS.length; i++) {
       double between = count.untilInstant(inS[i]) - count.untilInstant(inS[i - 1]);
@@ -79,7 +78,9 @@ final class ArrivalFits {
             notes));
   }
 
-  private Spans receiving(DayHours hours, double fromS, double toS) {
+  /** The receiving hours of the days from one instant to another. */
+  static Spans receiving(Records records, DayHours hours, double fromS, double toS) {
+    WallClock clock = new WallClock(records.map().zone());
     List<Span> spans = new ArrayList<>();
     LocalDate last = clock.wall(toS).toLocalDate();
     for (LocalDate day = clock.wall(fromS).toLocalDate();

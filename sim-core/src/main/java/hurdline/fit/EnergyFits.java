@@ -73,11 +73,7 @@ final class EnergyFits {
   private void tell(Machine.HammerMill mill, MillEnergy energy) {
     for (int i = 0; i < energy.screens().size(); i++) {
       double error = Math.sqrt(energy.covariance()[i][i]);
-      StringBuilder note =
-          new StringBuilder(
-              energy.withoutIdling().get(i)
-                  ? "what it draws without material is not in it"
-                  : "what it draws without material is in it, but for logged stops: its days are too alike to part them");
+      StringBuilder note = new StringBuilder(fed(energy.waits()[i]));
       for (int j = 0; j < i; j++) {
         note.append(
             String.format(
@@ -98,6 +94,15 @@ final class EnergyFits {
     }
   }
 
+  private static String fed(double waits) {
+    return Double.isNaN(waits)
+        ? "without what it draws empty; days of several screens do not tell an even feed from waits, which is in the error"
+        : String.format(
+            Locale.ROOT,
+            "without what it draws empty; below full load it was fed fully and waited, to %.0f %%, else fed evenly",
+            100 * waits);
+  }
+
   private void write(Machine.HammerMill mill, String path, MillEnergy energy, int days) {
     Machine.Grinding grinding = mill.grinding();
     double[] x =
@@ -111,10 +116,7 @@ final class EnergyFits {
       return;
     }
     List<String> notes = new ArrayList<>();
-    notes.add(
-        energy.isWithoutIdling()
-            ? "what it draws without material is not in it"
-            : "what it draws without material is in it, but for logged stops: days of a screen are too alike to part them");
+    notes.add("what it draws without material is not in it");
     if (energy.unlike() > 0) {
       notes.add(energy.unlike() + " days are far off the line of the others and left out");
     }

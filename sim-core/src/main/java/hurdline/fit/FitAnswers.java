@@ -297,6 +297,7 @@ public final class FitAnswers {
 
   private List<LocatedProblem> warnings(Fit fit) {
     List<LocatedProblem> warnings = new ArrayList<>(records.cautions());
+    warnings.addAll(FormShares.warnings(plant, file(RecordKind.MADE)));
     for (StopFit stop : fit.stops()) {
       stop.warnings().forEach(said -> warnings.add(warning(stop, said)));
     }

@@ -18,6 +18,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * How long jobs take that are no stops: changes of packages and screens, loading, driving and
@@ -94,6 +96,7 @@ final class JobFits {
     List<TicketRecord> tickets =
         records.tickets().stream().filter(one -> one.crop().equals(delivery.crop())).toList();
     String path = "deliveries." + delivery.crop() + ".";
+    delivery.weigh().ifPresent(job -> weigh(path + "weigh.lasts", delivery, job));
     unload(path + "unload.lasts", delivery, tickets);
     delivery
         .trucks()
@@ -111,6 +114,26 @@ final class JobFits {
                   between(tickets, one -> one.times().loadEndedS(), TicketRecord::inS),
                   List.of("from the field's edge to the gate"));
             });
+  }
+
+  private void weigh(String key, Delivery delivery, Job job) {
+    ScaleFits scale = new ScaleFits(plant, records);
+    List<ScaleFits.Weighing> all = scale.of(delivery);
+    if (!all.isEmpty() && !scale.isOneScale(delivery)) {
+      String why = "on several scales no ticket says for which a truck waited";
+      fits.add(new JobFit(left(key, why), Optional.of(job.lastsS())));
+      return;
+    }
+    double stepS =
+        stepS(all.stream().flatMap(of -> Stream.of(of.fromS(), of.toS())).toList(), all.size());
+    add(
+        key,
+        job.lastsS(),
+        all.stream()
+            .map(of -> row("ticket", of.line(), of.fromS(), of.toS() - of.fromS(), stepS))
+            .toList(),
+        List.of(
+            "from when the truck came, or the one before it was weighed, to the time on its ticket"));
   }
 
   /** Until the truck leaves where it is not weighed again. */
@@ -151,12 +174,12 @@ final class JobFits {
             .filter(one -> to.applyAsDouble(one) - from.applyAsDouble(one) >= 0)
             .filter(one -> to.applyAsDouble(one) - from.applyAsDouble(one) < LONGEST_S)
             .toList();
-    long fives =
-        both.stream()
-            .filter(one -> from.applyAsDouble(one) % FIVE_S == 0)
-            .filter(one -> to.applyAsDouble(one) % FIVE_S == 0)
-            .count();
-    double stepS = both.size() >= ENOUGH_FOR_FIVES && 2 * fives > both.size() ? FIVE_S : MINUTE_S;
+    double stepS =
+        stepS(
+            both.stream()
+                .flatMap(one -> Stream.of(from.applyAsDouble(one), to.applyAsDouble(one)))
+                .toList(),
+            both.size());
     return both.stream()
         .map(
             one ->
@@ -167,6 +190,15 @@ final class JobFits {
                     to.applyAsDouble(one) - from.applyAsDouble(one),
                     stepS))
         .collect(Collectors.toList());
+  }
+
+  /** Whether more than half of the pairs of times were written in steps of five minutes. */
+  private static double stepS(List<Double> pairs, int rows) {
+    long fives =
+        IntStream.range(0, rows)
+            .filter(i -> pairs.get(2 * i) % FIVE_S == 0 && pairs.get(2 * i + 1) % FIVE_S == 0)
+            .count();
+    return rows >= ENOUGH_FOR_FIVES && 2 * fives > rows ? FIVE_S : MINUTE_S;
   }
 
   /** A job as the log of stops would have it. */

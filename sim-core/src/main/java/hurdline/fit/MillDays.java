@@ -33,8 +33,11 @@ final class MillDays {
   /** Of hourly readings so many lie below a full load. */
   private static final double FULL = 0.95;
 
-  /** Less than this share of a day's mass is what was left in bins and begun packages. */
-  private static final double CARRIED = 0.02;
+  /** So many of an idle mill's hours are of one that stood and was not logged. */
+  private static final double IDLE = 0.02;
+
+  /** Of an hour in which the mill was up all the time, but for the minutes of a log. */
+  private static final double WHOLE = 0.95;
 
   private final Plant plant;
   private final Records records;
@@ -44,23 +47,35 @@ final class MillDays {
   /**
    * @param kWh by the mill's own meter
    * @param t milled on each screen
-   * @param crewedH hours in which it was crewed and in none of its own stops, on each screen
-   * @param stoodH hours in which a logged stop held the line, but none of the mill, on each screen
+   * @param hours each reading of its meter
    */
-  record Day(LocalDate date, double kWh, double[] t, double[] crewedH, double[] stoodH) {
-    /** Whether nothing to speak of was milled on another screen. */
+  record Day(LocalDate date, double kWh, double[] t, List<Hour> hours) {
+    /**
+     * Whether no package was filled from another screen: a single one is of a day on whose evening
+     * the screen was changed, and what was milled for it is in the kWh.
+     */
     boolean isOf(int screen) {
-      return t[screen] >= (1 - CARRIED) * java.util.Arrays.stream(t).sum();
+      return t[screen] > 0 && t[screen] >= java.util.Arrays.stream(t).sum();
     }
   }
 
   /**
+   * One reading.
+   *
+   * @param upH hours of it in which the mill was crewed and in none of its own stops
+   * @param stoodH hours of those in which a logged stop held the line
+   */
+  record Hour(double kWh, double upH, double stoodH) {}
+
+  /**
    * @param fullKW what it draws fully fed: 95 % of its hours are below
+   * @param idleKW what it draws without material, by the plant file; where that does not say, 2 %
+   *     of its hours are below
    * @param why what is not in the records; empty where nothing lacks
    */
-  record Found(List<Day> days, List<String> screens, double fullKW, String why) {
+  record Found(List<Day> days, List<String> screens, double fullKW, double idleKW, String why) {
     private static Found none(String why) {
-      return new Found(List.of(), List.of(), Double.NaN, why);
+      return new Found(List.of(), List.of(), Double.NaN, Double.NaN, why);
     }
   }
 
@@ -91,7 +106,19 @@ final class MillDays {
     List<Day> days = days(List.copyOf(products.keySet()), products);
     return days.isEmpty()
         ? Found.none("no day has its meter, its shifts and what was made together")
-        : new Found(days, List.copyOf(products.keySet()), fullKW(), "");
+        : new Found(days, List.copyOf(products.keySet()), fullKW(), idleKW(days), "");
+  }
+
+  private double idleKW(List<Day> days) {
+    double saidKW = mill().grinding().noLoad() * mill().common().powerW() / 1000;
+    double[] kW =
+        days.stream()
+            .flatMap(day -> day.hours().stream())
+            .filter(hour -> hour.upH() >= WHOLE)
+            .mapToDouble(hour -> hour.kWh() / hour.upH())
+            .sorted()
+            .toArray();
+    return saidKW > 0 || kW.length == 0 ? saidKW : kW[(int) (IDLE * (kW.length - 1))];
   }
 
   private double fullKW() {
@@ -161,25 +188,22 @@ final class MillDays {
         worked.computeIfAbsent(shift.date(), date -> new ArrayList<>()).addAll(shift.worked());
       }
     }
-    Map<LocalDate, double[]> metered = metered(begins, worked);
+    Map<LocalDate, List<PowerRecord>> metered = metered(begins, worked);
     Map<LocalDate, double[]> milled = milled(screens, products);
     Spans stood = stood();
     Spans own = Spans.of(clocks.stops(Set.of(mill)));
     List<Day> days = new ArrayList<>();
     worked.forEach(
         (date, spans) -> {
-          Spans hours = Spans.of(spans);
-          double[] of = metered.getOrDefault(date, new double[2]);
+          Spans crewed = Spans.of(spans);
+          List<PowerRecord> rows = metered.getOrDefault(date, List.of());
           double[] t = milled.getOrDefault(date, new double[screens.size()]);
-          double sum = java.util.Arrays.stream(t).sum();
-          if (of[1] >= METERED * hours.totalS() && sum > 0) {
-            days.add(
-                new Day(
-                    date,
-                    of[0],
-                    t,
-                    shared(hours.less(own).totalS(), t, sum),
-                    shared(stoodS(hours, stood), t, sum)));
+          if (inS(rows, crewed) >= METERED * crewed.totalS()
+              && java.util.Arrays.stream(t).sum() > 0) {
+            Spans up = crewed.less(own);
+            List<Hour> hours =
+                rows.stream().map(row -> hour(row, up, up.less(up.less(stood)))).toList();
+            days.add(new Day(date, hours.stream().mapToDouble(Hour::kWh).sum(), t, hours));
           }
         });
     days.sort(Comparator.comparing(Day::date));
@@ -190,34 +214,34 @@ final class MillDays {
     return plant.lines().stream().anyMatch(of -> of.name().equals(line) && step(of).isPresent());
   }
 
-  private static double stoodS(Spans hours, Spans stood) {
-    return hours.all().stream().mapToDouble(s -> stood.betweenS(s.fromS(), s.toS())).sum();
+  private static double inS(List<PowerRecord> rows, Spans hours) {
+    return rows.stream()
+        .mapToDouble(row -> hours.betweenS(row.fromS(), row.fromS() + row.lengthS()))
+        .sum();
   }
 
-  /** Hours on each screen, by what was milled on it. */
-  private static double[] shared(double allS, double[] t, double sum) {
-    double counted = java.util.Arrays.stream(t).filter(one -> one > CARRIED * sum).sum();
-    return java.util.Arrays.stream(t)
-        .map(one -> one > CARRIED * sum ? allS / HOUR_S * one / counted : 0)
-        .toArray();
+  private Hour hour(PowerRecord row, Spans up, Spans stood) {
+    double endS = row.fromS() + row.lengthS();
+    return new Hour(
+        row.machineKWh().get(mill),
+        up.betweenS(row.fromS(), endS) / HOUR_S,
+        stood.betweenS(row.fromS(), endS) / HOUR_S);
   }
 
   /**
-   * kWh of each day up to an hour after its last shift, and how much of its crewed time was
-   * metered: a day whose shift nobody wrote down is not the day before.
+   * Readings of each day up to an hour after its last shift: a day whose shift nobody wrote down is
+   * not the day before.
    */
-  private Map<LocalDate, double[]> metered(
+  private Map<LocalDate, List<PowerRecord>> metered(
       TreeMap<Double, LocalDate> begins, Map<LocalDate, List<Span>> worked) {
     Map<LocalDate, Spans> hours = new HashMap<>();
     worked.forEach((date, spans) -> hours.put(date, Spans.of(spans)));
-    Map<LocalDate, double[]> metered = new HashMap<>();
+    Map<LocalDate, List<PowerRecord>> metered = new HashMap<>();
     for (PowerRecord row : records.power()) {
       Map.Entry<Double, LocalDate> last = begins.floorEntry(row.middleS());
-      Double kWh = row.machineKWh().get(mill);
-      if (last != null && kWh != null && row.middleS() < endS(hours.get(last.getValue()))) {
-        double[] of = metered.computeIfAbsent(last.getValue(), date -> new double[2]);
-        of[0] += kWh;
-        of[1] += hours.get(last.getValue()).betweenS(row.fromS(), row.fromS() + row.lengthS());
+      boolean isRead = row.machineKWh().containsKey(mill);
+      if (last != null && isRead && row.middleS() < endS(hours.get(last.getValue()))) {
+        metered.computeIfAbsent(last.getValue(), date -> new ArrayList<>()).add(row);
       }
     }
     return metered;

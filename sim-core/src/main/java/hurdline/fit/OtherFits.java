@@ -233,7 +233,15 @@ final class OtherFits {
             List.of(),
             List.of(),
             List.of(),
-            taken == null ? List.of() : draws.of(key, taken, found.error(), unit)));
+            taken == null ? List.of() : draws.of(drawnAs(key), taken, found.error(), unit)));
+  }
+
+  /** The days of all forms of a crop are the same, so their draws are too. */
+  private String drawnAs(String key) {
+    String[] steps = key.split("\\.", 3);
+    return steps[0].equals("deliveries")
+        ? steps[0] + "." + plant.baseOf(steps[1]) + "." + steps[2]
+        : key;
   }
 
   /** The file on which a figure rests. */

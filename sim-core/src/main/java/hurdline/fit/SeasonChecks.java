@@ -47,7 +47,7 @@ final class SeasonChecks {
     for (Line line : plant.lines()) {
       Map<String, Double> fed = new LinkedHashMap<>();
       records.made().stream()
-          .filter(row -> row.isFed() && row.what().equals(line.crop()))
+          .filter(row -> clocks.feeds(row, line))
           .forEach(row -> fed.merge(week(row.date()), clocks.fedKg(row), Double::sum));
       double total = fed.values().stream().mapToDouble(Double::doubleValue).sum();
       if (total > 0 && fed.size() >= FEWEST) {

@@ -159,11 +159,16 @@ final class StopClocks {
         .toList();
   }
 
+  /** Whether a row says what a line was fed, in whichever of its crop's forms. */
+  boolean feeds(MadeRecord row, Line line) {
+    return row.isFed() && plant.baseOf(row.what()).equals(line.crop());
+  }
+
   /** What each shift of a line fed. */
   private Map<ShiftRecord, Double> fedKg(Line line) {
     Map<String, Double> byShift = new HashMap<>();
     for (MadeRecord row : records.made()) {
-      if (row.isFed() && row.what().equals(line.crop())) {
+      if (feeds(row, line)) {
         byShift.merge(row.date() + "|" + row.shift(), fedKg(row), Double::sum);
       }
     }
@@ -172,6 +177,11 @@ final class StopClocks {
       fed.put(shift, byShift.getOrDefault(shift.date() + "|" + shift.shift(), 0.0));
     }
     return fed;
+  }
+
+  private List<FedPart> fed(Line line) {
+    List<MadeRecord> rows = records.made().stream().filter(row -> feeds(row, line)).toList();
+    return FedPart.of(fedKg(line), rows, this::fedKg);
   }
 
   /** As weighed at the table, else by count: a bale as it was weighed in, less the yard's loss. */
@@ -188,7 +198,11 @@ final class StopClocks {
   List<double[]> fedByRunning(Line line) {
     Spans running = running(line.feed(), Set.of(line.name()));
     return fedKg(line).entrySet().stream()
-        .map(entry -> new double[] {entry.getValue(), within(running, entry.getKey()).totalS()})
+        .map(
+            entry ->
+                new double[] {
+                  entry.getValue(), within(running, FedPart.whole(entry.getKey())).totalS()
+                })
         .filter(pair -> pair[0] > 0 && pair[1] > 0)
         .toList();
   }
@@ -203,20 +217,20 @@ final class StopClocks {
   /** Nothing where a line that uses the machine does not say what it fed. */
   private Optional<Count.Mass> mass(String machine, Set<String> only) {
     List<double[]> points = new ArrayList<>();
-    List<Map.Entry<ShiftRecord, Double>> through = new ArrayList<>();
+    List<FedPart> through = new ArrayList<>();
     for (Line line : lines(machine, only)) {
       if (!shifts(line).isEmpty() && fedKg(line).values().stream().noneMatch(kg -> kg > 0)) {
         return Optional.empty();
       }
       double load = loads.of(line.name(), machine) * weighed(line, machine);
       if (load > 0) {
-        fedKg(line).forEach((shift, kg) -> through.add(Map.entry(shift, kg * load)));
+        fed(line).forEach(fed -> through.add(fed.times(load)));
       }
     }
-    through.sort(java.util.Comparator.comparingDouble(entry -> entry.getKey().fromS()));
+    through.sort(java.util.Comparator.comparingDouble(fed -> fed.of().fromS()));
     double total = 0;
-    for (Map.Entry<ShiftRecord, Double> entry : through) {
-      total = spread(points, running(machine, only), entry.getKey(), entry.getValue(), total);
+    for (FedPart fed : through) {
+      total = spread(points, running(machine, only), fed, total);
     }
     return points.isEmpty()
         ? Optional.empty()
@@ -278,20 +292,19 @@ final class StopClocks {
   }
 
   /**
-   * Adds a shift's mass evenly over the hours in which the machine ran, or over the shift where it
-   * never did.
+   * Adds a mass evenly over those of its hours in which the machine ran, or over all of them where
+   * it never did.
    */
-  private double spread(
-      List<double[]> points, Spans running, ShiftRecord shift, double kg, double before) {
-    Spans ran = within(running, shift);
-    Spans over = ran.isEmpty() ? Spans.of(shift.worked()) : ran;
+  private static double spread(List<double[]> points, Spans running, FedPart fed, double before) {
+    Spans ran = within(running, fed.of());
+    Spans over = ran.isEmpty() ? Spans.of(fed.worked()) : ran;
     double total = before;
     for (Span span : over.all()) {
       double lastS = points.isEmpty() ? Double.NEGATIVE_INFINITY : points.get(points.size() - 1)[0];
       if (span.fromS() > lastS) {
         points.add(new double[] {span.fromS(), total});
       }
-      total += kg * (span.toS() - span.fromS()) / over.totalS();
+      total += fed.kg() * (span.toS() - span.fromS()) / over.totalS();
       if (span.toS() > lastS) {
         points.add(new double[] {span.toS(), total});
       }
@@ -299,14 +312,13 @@ final class StopClocks {
     return total;
   }
 
-  private static Spans within(Spans spans, ShiftRecord shift) {
+  private static Spans within(Spans spans, Span of) {
     return Spans.of(
         spans.all().stream()
-            .filter(span -> span.toS() > shift.fromS() && span.fromS() < shift.toS())
+            .filter(span -> span.toS() > of.fromS() && span.fromS() < of.toS())
             .map(
                 span ->
-                    new Span(
-                        Math.max(span.fromS(), shift.fromS()), Math.min(span.toS(), shift.toS())))
+                    new Span(Math.max(span.fromS(), of.fromS()), Math.min(span.toS(), of.toS())))
             .toList());
   }
 }

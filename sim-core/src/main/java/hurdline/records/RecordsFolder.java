@@ -48,18 +48,27 @@ public final class RecordsFolder {
     return new RecordsFolder(folder, plant).records();
   }
 
+  /**
+   * For what simulates a season that has been, which does not tell forms of a crop apart.
+   *
+   * @throws ProblemsException also where a crop comes in several forms
+   */
+  public static Records ofOneForm(Path folder, Plant plant) {
+    if (plant.crops().stream().anyMatch(crop -> crop.formOf().isPresent())) {
+      throw refuse(
+          folder.toString(),
+          "the plant has a crop in several forms (\"form_of\"), which this does not read from records",
+          "a plant whose crops come in one form each; hurdline fit takes the others too");
+    }
+    return read(folder, plant);
+  }
+
   private Records records() {
     if (!Files.isDirectory(folder)) {
       throw refuse(
           folder.toString(),
           Files.exists(folder) ? "it is no folder" : "there is no such folder",
           "a folder with stops.csv, shifts.csv or other records");
-    }
-    if (plant.crops().stream().anyMatch(crop -> crop.formOf().isPresent())) {
-      throw refuse(
-          folder.toString(),
-          "the plant has a crop in several forms (\"form_of\"), and records do not tell them apart",
-          "records of a plant whose crops come in one form each");
     }
     readMap();
     for (RecordKind kind : RecordKind.values()) {
@@ -187,7 +196,7 @@ public final class RecordsFolder {
             .orElse(List.of());
     List<MadeRecord> made =
         of(RecordKind.MADE)
-            .map(t -> new MadeReader(t, map, plant, shifts).read())
+            .map(t -> new MadeReader(t, map, plant, clock, shifts).read())
             .orElse(List.of());
     List<ChangeRecord> changes =
         of(RecordKind.CHANGES)
@@ -209,6 +218,9 @@ public final class RecordsFolder {
       throw new ProblemsException(wrong);
     }
     cautions.addAll(MapNames.cautions(map, plant));
+    formsUntold(RecordKind.TICKETS, tickets.stream().map(TicketRecord::crop).toList());
+    formsUntold(
+        RecordKind.MADE, made.stream().filter(MadeRecord::isFed).map(MadeRecord::what).toList());
     Account account = account();
     caution(account);
     return new Records(
@@ -318,6 +330,10 @@ public final class RecordsFolder {
               "there is no shifts.csv, so hours are not known",
               "shifts as they were worked; without them only stops counted on calendar time can be fitted"));
     }
+  }
+
+  private void formsUntold(RecordKind kind, List<String> told) {
+    of(kind).ifPresent(table -> cautions.addAll(CropNames.formsUntold(plant, table, told)));
   }
 
   private void caution(RecordTable table, String found, String then) {

@@ -1,6 +1,5 @@
 package hurdline.records;
 
-import hurdline.plant.Crop;
 import hurdline.plant.Delivery;
 import hurdline.plant.Plant;
 import hurdline.records.DateReader.Moment;
@@ -28,11 +27,19 @@ final class TicketReader {
 
   /** In the order in which they follow each other. */
   private static final List<String> TIMES =
-      List.of("load began", "load ended", "gate in", "unload began", "unload ended", "gate out");
+      List.of(
+          "load began",
+          "load ended",
+          "gate in",
+          "weighed in",
+          "unload began",
+          "unload ended",
+          "weighed out",
+          "gate out");
 
   private final RecordTable table;
   private final FileWords words;
-  private final List<String> crops;
+  private final CropNames crops;
   private final List<String> fields;
   private final WallClock clock;
   private final NameReader names;
@@ -46,7 +53,7 @@ final class TicketReader {
     this.words = map.words(RecordKind.TICKETS);
     this.clock = clock;
     names = new NameReader(map.products());
-    crops = plant.crops().stream().map(Crop::name).toList();
+    crops = new CropNames(plant, names);
     fields =
         plant.deliveries().stream()
             .flatMap(delivery -> delivery.fields().stream())
@@ -97,12 +104,14 @@ final class TicketReader {
   }
 
   private Optional<TicketRecord> load(Row row) {
-    Optional<NameReader.Read> crop = crop(row);
-    if (crop.isEmpty()) {
+    CropNames.Found crop = crops.of(table.text(row, "crop"), table.text(row, "form"));
+    if (!crop.isOne()) {
+      String word = NumberReader.shortened(table.text(row, "crop"));
       row.setAside(
-          "\"" + NumberReader.shortened(table.text(row, "crop")) + "\" is no crop of the plant");
+          crop.said().isEmpty() ? "\"" + word + "\" is no crop of the plant" : crop.said());
       return Optional.empty();
     }
+    row.note(crop.said());
     double netKg = netKg(row);
     if (!(netKg > 0)) {
       row.setAside(
@@ -112,8 +121,8 @@ final class TicketReader {
     String field = table.text(row, "field");
     Optional<NameReader.Read> known = names.read(field, fields);
     known.ifPresent(name -> row.note(name.how()));
-    double inS = instant(row, "gate in");
-    double outS = instant(row, "gate out");
+    double inS = firstOf(row, "gate in", "weighed in");
+    double outS = firstOf(row, "gate out", "weighed out");
     boolean backward = outS < inS;
     if (backward) {
       row.note("out before in: times not used");
@@ -121,7 +130,7 @@ final class TicketReader {
     return Optional.of(
         new TicketRecord(
             row.line(),
-            crop.get().name(),
+            crop.name(),
             known.map(NameReader.Read::name).orElse(field),
             backward ? Double.NaN : inS,
             backward ? Double.NaN : outS,
@@ -142,24 +151,17 @@ final class TicketReader {
         beforeS = at;
       }
     }
-    if (!isRising && table.has("unload began") | table.has("load ended")) {
-      row.note("times do not follow each other: those of loading and unloading not used");
+    if (!isRising && TIMES.stream().anyMatch(column -> !isGate(column) && table.has(column))) {
+      row.note("times do not follow each other: only those of the gate used");
     }
-    double none = Double.NaN;
     String truck = HeadReader.plain(table.text(row, "truck"));
     return isRising
-        ? new TruckTimes(truck, atS[0], atS[1], atS[3], atS[4])
-        : new TruckTimes(truck, none, none, none, none);
+        ? new TruckTimes(truck, atS[0], atS[1], atS[2], atS[3], atS[4], atS[5], atS[6])
+        : TruckTimes.none(truck);
   }
 
-  private Optional<NameReader.Read> crop(Row row) {
-    String said = table.text(row, "crop");
-    if (said.isEmpty() && crops.size() == 1) {
-      return Optional.of(new NameReader.Read(crops.get(0), ""));
-    }
-    Optional<NameReader.Read> crop = names.read(said, crops);
-    crop.ifPresent(name -> row.note(name.how()));
-    return crop;
+  private static boolean isGate(String column) {
+    return column.startsWith("gate");
   }
 
   private double netKg(Row row) {
@@ -212,6 +214,12 @@ final class TicketReader {
       return Double.NaN;
     }
     return share;
+  }
+
+  /** A scale house without a gate writes the weighing alone. */
+  private double firstOf(Row row, String column, String other) {
+    double atS = instant(row, column);
+    return Double.isNaN(atS) ? instant(row, other) : atS;
   }
 
   private double instant(Row row, String column) {

@@ -113,9 +113,12 @@ final class MilledSeason {
               7 + (int) stoodH,
               (int) Math.round(60 * stoodH) % 60));
     }
+    double idleH = coarse == 1 ? stoodH : 0;
+    double kW = (kWh - IDLE_KW * idleH) / (8 - idleH);
     for (int hour = 0; hour < 8; hour++) {
-      power.append(
-          String.format(Locale.ROOT, "%s %02d:00,%.2f,%.3f%n", date, 6 + hour, kWh / 8, kWh / 8));
+      double idle = Math.max(0, Math.min(hour + 1, 1 + idleH) - Math.max(hour, 1));
+      double one = idle * IDLE_KW + (1 - idle) * kW;
+      power.append(String.format(Locale.ROOT, "%s %02d:00,%.2f,%.3f%n", date, 6 + hour, one, one));
     }
   }
 

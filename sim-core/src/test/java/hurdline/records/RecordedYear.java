@@ -3,6 +3,7 @@ package hurdline.records;
 import hurdline.account.Trace;
 import hurdline.compiled.CompiledLines;
 import hurdline.compiled.PaidShift;
+import hurdline.compiled.ScreenPlan;
 import hurdline.measure.EventKind;
 import hurdline.measure.Measure;
 import hurdline.measure.State;
@@ -14,6 +15,7 @@ import hurdline.plant.Machine;
 import hurdline.plant.Packaging;
 import hurdline.plant.Plant;
 import hurdline.plant.Product;
+import hurdline.plant.Step.PacksProduct;
 import hurdline.plant.yaml.PlantFile;
 import hurdline.random.Draws;
 import hurdline.random.RandomStream;
@@ -37,6 +39,8 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * One simulated year of a plant as its people would have written it down: times to the minute,
@@ -61,10 +65,12 @@ public final class RecordedYear implements Trace {
   private final LocalDateTime start;
   private final Map<String, Double> stopBeganS = new HashMap<>();
   private final List<String[]> stops = new ArrayList<>();
-  private final Map<String, ArrayDeque<double[]>> atGate = new HashMap<>(); // [since, bales]
+  private final Map<String, ArrayDeque<double[]>> atGate =
+      new HashMap<>(); // [since, bales, weighed in]
   private final List<Load> loads = new ArrayList<>();
-  private final Map<String, Map<String, Integer>> packages = new TreeMap<>(); // shift, product
-  private final Map<String, Integer> fed = new TreeMap<>(); // by shift
+  private final Map<String, Map<String, Full>> packages = new TreeMap<>(); // by shift
+  private final ArrayDeque<String> forms = new ArrayDeque<>(); // of what was lifted
+  private final Map<String, Map<String, Integer>> fed = new TreeMap<>(); // by shift and form
   private final List<String> changes = new ArrayList<>();
   private final Map<String, Integer> filled = new HashMap<>(); // by machine and product
   private final List<String> counts = new ArrayList<>();
@@ -77,7 +83,13 @@ public final class RecordedYear implements Trace {
   private int screen;
   private int countedDay = -1;
 
-  private record Load(String crop, double inS, double outS, int bales) {}
+  private record Full(String product, Packaging kind, int count) {
+    private Full and(Full other) {
+      return new Full(product, kind, count + other.count);
+    }
+  }
+
+  private record Load(String crop, double inS, double weighedS, double outS, int bales) {}
 
   private RecordedYear(Plant plant, long seed) {
     this.plant = plant;
@@ -90,10 +102,24 @@ public final class RecordedYear implements Trace {
     weight = new double[hours];
     state = new int[layout.machine.length];
     rates = new double[layout.heads];
+    screen = firstScreen();
   }
 
-  /** Writes a year's records into a folder, which must be there. */
-  public static void write(Plant plant, long seed, Path folder) throws IOException {
+  /** A mill begins with the screen of the greatest share, not with the first that it has. */
+  private int firstScreen() {
+    return plant.lines().stream()
+        .flatMap(line -> line.steps().stream())
+        .filter(step -> !step.makes().isEmpty())
+        .map(step -> ScreenPlan.of(plant, mill().orElseThrow(), step))
+        .mapToInt(plan -> plan.furthestBehind(new double[mill().orElseThrow().screens().size()]))
+        .findFirst()
+        .orElse(0);
+  }
+
+  /**
+   * Writes a year's records into a folder, which must be there, and tells what the year came to.
+   */
+  public static Outcome write(Plant plant, long seed, Path folder) throws IOException {
     RecordedYear year = new RecordedYear(plant, seed);
     Outcome outcome = year.stage.replication().run(year.streams, 1, year);
     year.stops(folder);
@@ -106,6 +132,7 @@ public final class RecordedYear implements Trace {
     lines(folder.resolve("changes.csv"), "what,began,ended", year.changes);
     Collections.sort(year.counts);
     lines(folder.resolve("yard.csv"), "date,crop,count", year.counts);
+    return outcome;
   }
 
   /** The example's year: {@code RecordedYear PLANT FOLDER}. */
@@ -129,12 +156,32 @@ public final class RecordedYear implements Trace {
       case AT_THE_GATE ->
           atGate
               .computeIfAbsent(where, crop -> new ArrayDeque<>())
-              .add(new double[] {clockS, amount});
-      case TRIP_ENDS -> left(where, clockS);
-      case SET_ON_TABLE -> fed.merge(shift(clockS, feeding(clockS)), (int) amount, Integer::sum);
+              .add(new double[] {clockS, amount, Double.NaN});
+      case WEIGHED_IN -> weighedIn(where, clockS);
+      case LEAVES_GATE -> left(where, clockS);
+      case LEAVES_FOR_TABLE -> forms.addLast(form(where));
+      case PUT_BACK -> forms.removeLastOccurrence(form(where));
+      case SET_ON_TABLE -> setOnTable((int) amount, clockS);
       case PACKAGE_FULL -> full(where, (int) amount, clockS);
       case SCREEN_CHANGE_ENDS -> screen = (int) amount;
       default -> {}
+    }
+  }
+
+  /** What a place holds where it says so. */
+  private String form(String place) {
+    return plant.yard().places().stream()
+        .filter(of -> of.name().equals(place))
+        .flatMap(of -> plant.crops().stream().map(Crop::name).filter(of::takes))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private void setOnTable(int pieces, double clockS) {
+    Map<String, Integer> of =
+        fed.computeIfAbsent(shift(clockS, feeding(clockS)), key -> new TreeMap<>());
+    for (int i = 0; i < pieces; i++) {
+      of.merge(forms.removeFirst(), 1, Integer::sum);
     }
   }
 
@@ -149,10 +196,21 @@ public final class RecordedYear implements Trace {
     }
   }
 
+  /** The first that is not yet; a load that no scale weighs has no such time. */
+  private void weighedIn(String crop, double clockS) {
+    if (plant.deliveries().stream()
+        .anyMatch(of -> of.crop().equals(crop) && of.weigh().isPresent())) {
+      atGate.get(crop).stream()
+          .filter(load -> Double.isNaN(load[2]))
+          .findFirst()
+          .ifPresent(load -> load[2] = clockS);
+    }
+  }
+
   private void left(String crop, double clockS) {
     double[] came = atGate.getOrDefault(crop, new ArrayDeque<>()).poll();
     if (came != null && came[1] > 0) {
-      loads.add(new Load(crop, came[0], clockS, (int) came[1]));
+      loads.add(new Load(crop, came[0], came[2], clockS, (int) came[1]));
     }
   }
 
@@ -164,34 +222,47 @@ public final class RecordedYear implements Trace {
     String product =
         next.stream().filter(of -> of.equals(ofScreen())).findFirst().orElse(next.get(0));
     filled.put(machine + product, count);
-    timed(product, clockS);
+    Packaging kind = packaging(machine, product);
+    timed(kind, clockS);
     packages
         .computeIfAbsent(shift(clockS, lineOf(machine, clockS)), key -> new LinkedHashMap<>())
-        .merge(product, 1, Integer::sum);
+        .merge(product + "," + kind.name(), new Full(product, kind, 1), Full::and);
   }
 
   /**
    * On one Wednesday a month somebody times the changes from eight to ten; how long they take is as
    * the file says.
    */
-  private void timed(String product, double clockS) {
+  private void timed(Packaging packaging, double clockS) {
     LocalDate date = stage.roster().date((int) (clockS / DAY_S));
     int hour = (int) (clockS % DAY_S / HOUR_S);
     if (date.getDayOfWeek().getValue() != 3 || date.getDayOfMonth() > 7 || hour / 2 != 4) {
       return;
     }
-    Packaging packaging =
-        plant.products().stream()
-            .filter(of -> of.name().equals(product))
-            .flatMap(of -> plant.packagings(of).stream())
-            .findFirst()
-            .orElseThrow();
     double lastsS =
         watch
             .computeIfAbsent(
                 packaging.name(), name -> new Draws(packaging.changeS(), chance("change " + name)))
             .next();
     changes.add(packaging.name() + "," + second(clockS) + "," + second(clockS + lastsS));
+  }
+
+  /** What the machine's step says, else the product's own. */
+  private Packaging packaging(String machine, String product) {
+    List<Packaging> kinds =
+        plant.products().stream()
+            .filter(of -> of.name().equals(product))
+            .flatMap(of -> plant.packagings(of).stream())
+            .toList();
+    return plant.lines().stream()
+        .flatMap(line -> line.steps().stream())
+        .filter(step -> step.machine().equals(machine))
+        .flatMap(step -> step.packs().stream())
+        .flatMap(
+            packs -> packs instanceof PacksProduct one ? one.packaging().stream() : Stream.empty())
+        .flatMap(name -> kinds.stream().filter(kind -> kind.name().equals(name)))
+        .findFirst()
+        .orElse(kinds.get(0));
   }
 
   private String second(double clockS) {
@@ -204,8 +275,8 @@ public final class RecordedYear implements Trace {
         .filter(step -> step.machine().equals(machine) && step.packs().isPresent())
         .flatMap(
             step ->
-                step.packs().get() instanceof hurdline.plant.Step.PacksProduct one
-                    ? java.util.stream.Stream.of(one.product())
+                step.packs().get() instanceof PacksProduct one
+                    ? Stream.of(one.product())
                     : makes().values().stream())
         .distinct()
         .toList();
@@ -319,6 +390,9 @@ public final class RecordedYear implements Trace {
     Machine machine = layout.machine[m];
     double powerW = machine.common().powerW();
     if (machine instanceof Machine.HammerMill mill) {
+      if (now == State.CHANGING) {
+        return 0; // it stands open for its screen
+      }
       double kgPerS = rates[millHead()];
       double share = kgPerS / mill.kgPerS(mill.screens().get(screen));
       return powerW
@@ -425,11 +499,12 @@ public final class RecordedYear implements Trace {
       rows.add(
           String.format(
               Locale.ROOT,
-              "%d,%s,%s,%s,%s,%d,%d,%d,lb,%d,%.1f",
+              "%d,%s,%s,%s,%s,%s,%d,%d,%d,lb,%d,%.1f",
               ++number,
               crop.name(),
               field(crop, load),
               time(load.inS()),
+              Double.isNaN(load.weighedS()) ? "" : time(load.weighedS()),
               time(load.outS()),
               grossTold,
               tareTold,
@@ -439,7 +514,7 @@ public final class RecordedYear implements Trace {
     }
     lines(
         folder.resolve("tickets.csv"),
-        "ticket,crop,field,gate in,gate out,gross,tare,net,unit,bales,moisture",
+        "ticket,crop,field,gate in,weighed in,gate out,gross,tare,net,unit,bales,moisture",
         rows);
   }
 
@@ -469,8 +544,8 @@ public final class RecordedYear implements Trace {
   private void made(Path folder, Outcome outcome) throws IOException {
     List<String> rows = new ArrayList<>();
     RandomStream scale = chance("packages");
-    TreeMap<String, Integer> shifts = new TreeMap<>(fed);
-    packages.keySet().forEach(key -> shifts.putIfAbsent(key, 0));
+    TreeMap<String, Map<String, Integer>> shifts = new TreeMap<>(fed);
+    packages.keySet().forEach(key -> shifts.putIfAbsent(key, Map.of()));
     for (String key : shifts.keySet()) {
       String[] of = key.split(",");
       String crop =
@@ -479,10 +554,15 @@ public final class RecordedYear implements Trace {
               .findFirst()
               .orElseThrow()
               .crop();
-      rows.add(of[0] + "," + of[1] + "," + crop + " fed," + shifts.get(key) + ",,");
-      packages
-          .getOrDefault(key, Map.of())
-          .forEach((product, count) -> rows.add(row(of, product, count, scale)));
+      for (Crop form : plant.forms(crop)) {
+        int pieces = shifts.get(key).getOrDefault(form.name(), 0);
+        if (pieces > 0 || form.name().equals(crop)) {
+          rows.add(of[0] + "," + of[1] + "," + form.name() + " fed," + pieces + ",,");
+        }
+      }
+      packages.getOrDefault(key, Map.of()).values().stream()
+          .collect(Collectors.groupingBy(Full::product, LinkedHashMap::new, Collectors.toList()))
+          .forEach((product, kinds) -> rows.add(row(of, product, kinds, scale)));
     }
     plant.products().stream()
         .filter(product -> plant.packagings(product).isEmpty())
@@ -491,14 +571,10 @@ public final class RecordedYear implements Trace {
     lines(folder.resolve("made.csv"), "date,shift,what,count,mass,unit", rows);
   }
 
-  private String row(String[] shift, String product, int count, RandomStream scale) {
-    double eachKg =
-        plant.products().stream()
-            .filter(of -> of.name().equals(product))
-            .mapToDouble(of -> plant.packagings(of).get(0).massKg())
-            .findFirst()
-            .orElseThrow();
-    double kg = count * eachKg * (1 + 0.005 / Math.sqrt(count) * scale.nextNormal());
+  private static String row(String[] shift, String product, List<Full> kinds, RandomStream scale) {
+    int count = kinds.stream().mapToInt(Full::count).sum();
+    double nominalKg = kinds.stream().mapToDouble(of -> of.count() * of.kind().massKg()).sum();
+    double kg = nominalKg * (1 + 0.005 / Math.sqrt(count) * scale.nextNormal());
     return String.format(
         Locale.ROOT, "%s,%s,%s,%d,%.0f,lb", shift[0], shift[1], product, count, kg / LB_KG);
   }
@@ -544,10 +620,12 @@ public final class RecordedYear implements Trace {
       rows.add(
           String.format(
               Locale.ROOT,
-              "%s,%.1f,%s",
+              "%s,%.1f%s",
               time(hour * HOUR_S),
               kWh,
-              millKWh[hour] > 0 ? String.format(Locale.ROOT, "%.2f", millKWh[hour]) : ""));
+              mill().isEmpty()
+                  ? ""
+                  : millKWh[hour] > 0 ? String.format(Locale.ROOT, ",%.2f", millKWh[hour]) : ","));
     }
     for (int month = 0; month < byMonth.length; month++) {
       bills.add(
@@ -558,7 +636,10 @@ public final class RecordedYear implements Trace {
               outcome.months()[month][column],
               highest[month]));
     }
-    lines(folder.resolve("power.csv"), "hour from,kWh,mill kWh", rows);
+    lines(
+        folder.resolve("power.csv"),
+        mill().map(of -> "hour from,kWh,mill kWh").orElse("hour from,kWh"),
+        rows);
     lines(folder.resolve("bills.csv"), "month,kWh,highest hour kW", bills);
   }
 

@@ -378,6 +378,7 @@ public final class Hauling {
   }
 
   private void leaveGate(int carrier, double nowS) {
+    note(nowS, carriers.crop[carrier], EventKind.LEAVES_GATE, 1);
     if (carriers.isTruck(carrier)) {
       drive(carrier, TRUCK_BACK, nowS + times.driveBackS(carriers.crop[carrier]));
     } else {
@@ -433,10 +434,7 @@ public final class Hauling {
         || nowS < haulage.loadsEndS(crop) - FutureEvents.instantS();
   }
 
-  /**
-   * Bales in places, on the road, at the gate, at fields, and those that the unbaled crop would
-   * still make.
-   */
+  /** Bales in places, on the road, at the gate, at fields, and those still to be baled. */
   public int leftOver(int crop) {
     return stacking.inYard(crop) + onTheWay[crop] + books.heldAtField(crop) + baling.unbaled(crop);
   }
