@@ -5,6 +5,7 @@ import hurdline.answer.FitRow;
 import hurdline.answer.Titles;
 import hurdline.chart.kit.Chart;
 import hurdline.problem.LocatedProblem;
+import hurdline.text.FitLawWords;
 import hurdline.text.FitWords;
 import hurdline.text.Wording;
 import java.util.ArrayList;
@@ -15,6 +16,9 @@ import java.util.List;
  * what became of the rows.
  */
 public final class FitPage {
+  /** Charts that a printed report has; two fill a sheet. */
+  private static final int SHOWN = 4;
+
   private final FitAnswer answer;
   private final FitWords words;
   private final List<Chart> charts;
@@ -43,12 +47,12 @@ public final class FitPage {
     return List.of(
         new Section("answer", "What the records say", true, this::writeAnswer),
         new Section("figures", "Before and after", true, this::writeFigures),
-        Section.of("laws", "Records beside the law", charts),
+        new Section("laws", "Records beside the law", !charts.isEmpty(), this::writeLaws),
         new Section(
             "checks",
-            "Shares",
+            "What no single key holds",
             !answer.checks().isEmpty(),
-            html -> html.table("Shares", grid(words.checks()))),
+            html -> html.table("What no single key holds", grid(words.checks()))),
         new Section(
             "notes",
             "What is to be known of single figures",
@@ -84,6 +88,20 @@ public final class FitPage {
     }
     html.paragraph("As the plant file has them, and as fitted.yaml has them:");
     html.table("Values", new Chart.Grid(List.of("figure", "file", "fitted"), written));
+  }
+
+  /** All as a table, the worst as charts; the others fold up on a screen and stay off paper. */
+  private void writeLaws(Html html) {
+    html.paragraph(
+        "Each law beside the amounts that it was fitted to, the worst fit first. The p-value is the share of samples drawn from"
+            + " the law that lie as far from it as the records do; the widest gap is between the share of amounts recorded and that by the law."
+            + " points.csv has every amount.");
+    html.table("Laws", grid(new FitLawWords(answer, wording).laws()));
+    html.figures(charts.subList(0, Math.min(SHOWN, charts.size())));
+    if (charts.size() > SHOWN) {
+      html.raw("<details>\n").element("summary", "The other " + (charts.size() - SHOWN));
+      html.figures(charts.subList(SHOWN, charts.size())).raw("</details>\n");
+    }
   }
 
   /** Recorded amounts one by one stand in fitted.yaml. */

@@ -56,12 +56,11 @@ public final class FitWords {
     said.add(
         moved == 0
             ? "None of them differs from the file's by more than twice its error."
-            : moved
-                + (moved == 1 ? " differs" : " differ")
+            : (moved == 1 ? "One figure differs" : moved + " figures differ")
                 + " from the file's by more than twice "
                 + (moved == 1 ? "its" : "their")
                 + " error"
-                + farthest(fitted)
+                + farthest(fitted, moved)
                 + ".");
     fitted.stream()
         .filter(row -> row.rows() > 0)
@@ -74,20 +73,21 @@ public final class FitWords {
                         + ", give or take "
                         + percent(row.errorShare())
                         + " (standard error): more records of it are worth most."));
-    long wrong = fitted.stream().filter(row -> row.verdict().equals("does not fit")).count();
+    long wrong =
+        answer.figures().stream().filter(row -> row.verdict().equals("does not fit")).count();
     if (wrong > 0) {
       said.add(wrong + (wrong == 1 ? " law does" : " laws do") + " not fit: the table says which.");
     }
     return said;
   }
 
-  private String farthest(List<FitRow> fitted) {
+  private String farthest(List<FitRow> fitted, long moved) {
     return fitted.stream()
         .filter(FitWords::isMoved)
         .max(Comparator.comparingDouble(row -> Math.abs(Math.log(row.mean() / row.saidMean()))))
         .map(
             row ->
-                ", most of all: "
+                (moved == 1 ? ": " : ", most of all: ")
                     + label(row.key())
                     + " ("
                     + number(row.mean())

@@ -8,6 +8,7 @@ import hurdline.chart.kit.ChartStyle;
 import hurdline.chart.kit.Fonts;
 import hurdline.chart.kit.Palette;
 import hurdline.chart.kit.SvgCanvas;
+import hurdline.text.FitLawWords;
 import hurdline.text.FitWords;
 import java.awt.BasicStroke;
 import java.awt.Graphics2D;
@@ -15,6 +16,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -27,21 +29,29 @@ final class LawChart {
   private static final int SIDE = 216;
   private static final int LEFT = 62;
   private static final int RIGHT = 432;
-  private static final int ROWS_SHOWN = 40;
+
+  /** An amount beyond this many times the law's largest stands at the edge. */
+  private static final double FAR = 2;
+
+  /** Of all amounts; points.csv has them all. */
+  private static final double[] SHARES = {0.05, 0.25, 0.5, 0.75, 0.95};
 
   private final FitRow row;
   private final FitWords words;
   private final double most;
+  private final long beyond;
 
   LawChart(FitRow row, FitWords words) {
     this.row = row;
     this.words = words;
+    double ofLaw = row.points().stream().mapToDouble(Point::lawAmount).max().orElse(1);
     double largest =
         row.points().stream()
-            .mapToDouble(point -> Math.max(point.amount(), point.lawAmount()))
-            .max()
-            .orElse(1);
+            .mapToDouble(Point::amount)
+            .filter(amount -> amount <= FAR * ofLaw)
+            .reduce(ofLaw, Math::max);
     most = largest > 0 && largest < Double.POSITIVE_INFINITY ? largest : 1;
+    beyond = row.points().stream().filter(point -> point.amount() > most).count();
   }
 
   Chart figure() {
@@ -58,6 +68,10 @@ final class LawChart {
     frame(g, RIGHT, "recorded, " + row.unit(), "by the law, " + row.unit(), words.number(most));
     drawShares(g);
     drawQuantiles(g);
+    if (beyond > 0) {
+      g.setPaint(Palette.INK);
+      g.drawString(words.number(beyond) + " beyond, at the edge", RIGHT + SIDE - 120f, TOP - 10f);
+    }
     return new Chart(name, title, alternative(), canvas.finish(title, alternative()), table());
   }
 
@@ -123,7 +137,7 @@ final class LawChart {
   }
 
   private String alternative() {
-    Point middle = row.points().get(row.points().size() / 2);
+    Point middle = FitLawWords.at(row, 0.5);
     Point last = row.points().get(row.points().size() - 1);
     return "Recorded amounts against the "
         + row.laws().get(0).law()
@@ -142,9 +156,8 @@ final class LawChart {
 
   private Chart.Grid table() {
     List<List<String>> rows = new ArrayList<>();
-    int step = row.points().size() / ROWS_SHOWN + 1;
-    for (int i = 0; i < row.points().size(); i += step) {
-      Point point = row.points().get(i);
+    for (Point point :
+        Arrays.stream(SHARES).mapToObj(share -> FitLawWords.at(row, share)).distinct().toList()) {
       rows.add(
           List.of(
               words.number(100 * point.share()),
