@@ -6,11 +6,11 @@ import java.util.function.DoubleSupplier;
 
 /**
  * How fast work goes, by the work itself. Java makes a program faster while it works, for a small
- * plant and a large one four times within the first ten seconds or so that a processor spends on
+ * plant and a large one four times within the first ten to fifteen seconds that processors spend on
  * it; what was done by then says too little, so the pace is that of as long again.
  */
 final class WorkPace {
-  private static final double COLD_CPU_S = 10;
+  private static final double COLD_CPU_S = 14;
   private static final double COLD_S = 5;
 
   /** What other machines have done comes in lots, and nobody says what they spent on it. */

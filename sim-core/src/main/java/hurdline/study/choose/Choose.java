@@ -254,10 +254,11 @@ public final class Choose {
         * (ask.independent() ? TwoStages.FIRST_YEARS : years.before(1));
   }
 
-  /** Years that show the plans in the end, about. */
+  /** Years that show the plans in the end, about: how many others may be the best is not known. */
   public int lastYears() {
-    return effort.replications()
-        * space.all().stream().mapToInt(choice -> choice.values().size()).sum();
+    int neighbors = space.all().stream().mapToInt(choice -> choice.values().size() - 1).sum();
+    int shown = Math.min(candidates().size(), 1 + neighbors + ask.budgets().size());
+    return effort.replications() * shown;
   }
 
   public int threads() {
