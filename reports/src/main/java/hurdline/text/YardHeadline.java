@@ -121,7 +121,29 @@ public final class YardHeadline {
                 + number(alike.get(alike.size() - 1))
                 + " "
                 + unit()
-                + " the choice hardly matters");
+                + " the choice hardly matters")
+        + overflowsThen(row);
+  }
+
+  /**
+   * Where the cheapest size overflows more often than the yard may: that it does, and whether the
+   * file has a price for what it brings about, since a wait without one makes a small yard cheap.
+   */
+  private String overflowsThen(YardSizeRow row) {
+    if (!(row.chance() > answer.asked().overflow())) {
+      return "";
+    }
+    boolean away = answer.asked().turnsAway();
+    boolean free = !away && answer.capacity().stream().allMatch(of -> of.cost().waiting() == 0);
+    return "; at "
+        + number(row)
+        + " "
+        + unit()
+        + " loads "
+        + (away ? "are turned away in " : "wait for room in ")
+        + spoken.ofHundred(row.chance())
+        + " of 100 seasons"
+        + (free ? ", which costs nothing here, since the file has no waiting_cost" : "");
   }
 
   private String number(YardSizeRow row) {

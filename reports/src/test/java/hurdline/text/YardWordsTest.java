@@ -2,7 +2,11 @@ package hurdline.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import hurdline.answer.YardAnswer;
+import hurdline.answer.YardSizeRow;
+import hurdline.sample.Draft;
 import hurdline.sample.SampleYard;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 
@@ -18,7 +22,7 @@ class YardWordsTest {
             The yard needs room for about 6,400 bales of stalk, on about 1.1 ha of ground, if loads are to wait for room in at most 5 % of seasons.
             40 simulated seasons give no upper limit, only that it takes 5,800 bales or more; 72 would give one.
             As it stands it holds 4,200 bales and overflows in 83 of 100 seasons.
-            The cheapest size simulated, 3,500 bales, costs 25,000 USD a year, give or take 2,000; from 3,500 to 5,000 bales the choice hardly matters.
+            The cheapest size simulated, 3,500 bales, costs 25,000 USD a year, give or take 2,000; from 3,500 to 5,000 bales the choice hardly matters; at 3,500 bales loads wait for room in 100 of 100 seasons.
             Up to 400 ha can be contracted, give or take 40, with which 90 % of seasons finish the crop.
 
                                        figure           95 % interval   percentiles
@@ -95,8 +99,31 @@ class YardWordsTest {
             "40 simulated seasons give no upper limit, only that it takes 5,800 bales or more; 72 would give one.",
             "As it stands it holds 4,200 bales and overflows in 83 of 100 seasons.",
             "The cheapest size simulated, 3,500 bales, costs 25,000 USD a year, give or take 2,000; from 3,500 to 5,000 bales the"
-                + " choice hardly matters.",
+                + " choice hardly matters; at 3,500 bales loads wait for room in 100 of 100 seasons.",
             "Up to 980 acres can be contracted, give or take 110, with which 90 % of seasons finish the crop.");
+  }
+
+  @Test
+  void aCheapYardWhoseWaitsHaveNoPriceIsSaidToBeOne() {
+    YardAnswer answer = SampleYard.tooSmall();
+    List<YardSizeRow> free =
+        answer.capacity().stream()
+            .map(
+                row ->
+                    Draft.from(row)
+                        .with(
+                            YardSizeRow::cost,
+                            Draft.from(row.cost()).with(YardSizeRow.Cost::waiting, 0.0).made())
+                        .made())
+            .toList();
+    assertThat(
+            new YardHeadline(Draft.from(answer).with(YardAnswer::capacity, free).made(), METRIC)
+                .sentences())
+        .anyMatch(
+            said ->
+                said.endsWith(
+                    "; at 3,500 bales loads wait for room in 100 of 100 seasons, which costs nothing"
+                        + " here, since the file has no waiting_cost."));
   }
 
   @Test
