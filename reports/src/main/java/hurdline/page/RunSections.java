@@ -19,6 +19,7 @@ import hurdline.text.MainTable;
 import hurdline.text.MarketWords;
 import hurdline.text.OrderWords;
 import hurdline.text.PlaceLimitWords;
+import hurdline.text.PriceWords;
 import hurdline.text.PurchaseWords;
 import hurdline.text.PurgeWords;
 import hurdline.text.RepeatCall;
@@ -242,6 +243,9 @@ final class RunSections {
   private void writeMoney(Html html, List<Chart> money) {
     html.figures(money);
     html.table("products", tables.products());
+    new PriceWords(answer, wording)
+        .sentence()
+        .ifPresent(sentence -> html.paragraph(sentence + "."));
     say(html, new MarketWords(answer.summary(), wording));
     say(html, new PurgeWords(answer.summary(), wording));
     say(html, new HandsWords(answer.summary(), wording));
