@@ -57,6 +57,35 @@ class FailedLotsTest {
     assertThat(year.mean(Measure.MONEY_CROP_FAILED.of("stalk"))).isEqualTo(60 * failed);
   }
 
+  /**
+   * Three loads of the last day of a year fail three days on. What they had wasted by midnight goes
+   * with them too, so nothing is bought and nothing lost: 180 USD is all that they cost.
+   */
+  @Test
+  void aLoadThatFailsInTheNextYearIsNotPaidForEither() {
+    ReplicationResults years =
+        with(
+            LOTS,
+            "calendar.to",
+            "2029-02-28",
+            "yard.on_hand.stalk",
+            "0 bales",
+            "yard.places.barn.holds",
+            "90 bales",
+            "yard.places.barn.loss",
+            "30 %/month",
+            "deliveries.stalk.release_after",
+            "3 d",
+            "deliveries.stalk.loads.from",
+            "2028-02-29",
+            "deliveries.stalk.loads.to",
+            "2028-02-29");
+    assertThat(years.mean(Measure.INTAKE_FAILED.of("stalk"))).isEqualTo(12);
+    assertThat(years.mean(Measure.MASS_WEIGHED_IN.of("stalk"))).isCloseTo(0, within(1e-9));
+    assertThat(years.mean(Measure.MASS_LOST_IN_YARD.of("stalk"))).isCloseTo(0, within(1e-9));
+    assertThat(years.mean(Measure.MONEY_MARGIN.of())).isCloseTo(-180, within(1e-6));
+  }
+
   /** Loads that cannot fail are those of a plant that does not name it. */
   @Test
   void noneFailsWhereTheShareIsNone() {

@@ -58,7 +58,7 @@ final class YearTotals {
   void book(double nowS) {
     watching.power.bookAll(nowS);
     intake.clearStock();
-    stacking.finish(nowS);
+    stacking.yearEnds(nowS);
     hauling.weighing.bookWeighedIn();
     totals.add(total());
     intake.clearStock();

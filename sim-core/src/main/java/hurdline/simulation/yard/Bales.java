@@ -25,6 +25,7 @@ public final class Bales {
   double[] attribute; // [bale * attributes + attribute], 0 where the crop has none
   double[] unpaid; // share by which its price was lowered, 0 before it is weighed in
   double[] areaM2; // of its field, where that is paid for, as far as it is neither lost nor fed
+  boolean[] goesAsItCame; // will fail the test for which it is kept apart
   double[] weighedInS;
   double[] knownAtS;
   double[] pickKey; // the lower is picked first
@@ -46,6 +47,7 @@ public final class Bales {
     attribute = new double[room * attributes];
     unpaid = new double[room];
     areaM2 = new double[room];
+    goesAsItCame = new boolean[room];
     weighedInS = new double[room];
     knownAtS = new double[room];
     pickKey = new double[room];
@@ -74,6 +76,7 @@ public final class Bales {
     next[bale] = NONE;
     unpaid[bale] = 0;
     areaM2[bale] = 0;
+    goesAsItCame[bale] = false;
     return bale;
   }
 
@@ -223,6 +226,7 @@ public final class Bales {
     attribute = Arrays.copyOf(attribute, room * attributes);
     unpaid = Arrays.copyOf(unpaid, room);
     areaM2 = Arrays.copyOf(areaM2, room);
+    goesAsItCame = Arrays.copyOf(goesAsItCame, room);
     weighedInS = Arrays.copyOf(weighedInS, room);
     knownAtS = Arrays.copyOf(knownAtS, room);
     pickKey = Arrays.copyOf(pickKey, room);

@@ -105,6 +105,7 @@ final class KeptApart {
     while (carriers.cargo.count(carrier) > 0) {
       int bale = carriers.cargo.takeFirst(carrier);
       stacking.enterApart(bale, nowS);
+      bales.goesAsItCame[bale] = fails[load];
       loads.append(load, bale);
     }
     return load;

@@ -384,9 +384,23 @@ public final class Stacking {
 
   /** The losses up to now, and what still lies in the places. */
   public void finish(double endS) {
+    take(true, endS);
+  }
+
+  /**
+   * The same at the end of a year that is not the last. What a load that will fail its test has
+   * wasted is nobody's loss, for all of it goes as it came.
+   */
+  public void yearEnds(double nowS) {
+    take(false, nowS);
+  }
+
+  private void take(boolean isLast, double endS) {
     for (int bale = 0; bale < bales.rows(); bale++) {
       if (bales.crop[bale] != Bales.none() && bales.place[bale] != Bales.none()) {
-        shrink(bale, bales.place[bale], endS);
+        if (isLast || !bales.goesAsItCame[bale]) {
+          shrink(bale, bales.place[bale], endS);
+        }
         books.inPlacesAtEnd.add(
             bales.crop[bale],
             bales.massKg[bale],
