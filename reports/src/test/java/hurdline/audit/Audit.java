@@ -79,6 +79,13 @@ final class Audit {
     return new Audit(List.of(new ChoiceCheck(plant), new ChoicePageCheck(), new TerminalCheck()));
   }
 
+  /**
+   * @param ownRuns with the inputs of each row of the draws
+   */
+  static Audit ofInputs(List<WrittenAnswer> ownRuns) {
+    return new Audit(List.of(new InputPlantsCheck(ownRuns)));
+  }
+
   /** The kinds of comparison of a choice. */
   static Set<String> kindsOfChoice() {
     return Set.of(

@@ -35,5 +35,7 @@ public final class Tables {
   static final String EFFECTS = "effects.csv";
   static final String ROUNDS = "rounds.csv";
 
+  static final String INPUT_PLANTS = "input_plants.csv";
+
   private Tables() {}
 }
