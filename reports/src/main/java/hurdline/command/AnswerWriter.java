@@ -76,7 +76,10 @@ final class AnswerWriter {
     AnswerFolder folder = folder(files.get(0), out);
     try (ChartThread drawing = ChartThread.begin()) {
       if (!shown.quiet()) {
-        study.lives().ifPresent(lives -> LivesCost.lines(lives).forEach(setting.err()::println));
+        study
+            .lives()
+            .ifPresent(
+                lives -> LivesCost.lines(lives, study.calendars()).forEach(setting.err()::println));
       }
       Optional<A> found = StudyRunner.inSight(setting, shown, study.calendars(), study.how());
       if (found.isEmpty()) {

@@ -56,8 +56,7 @@ final class GridCost {
     if (left > 0) {
       err.println(
           "About "
-              + SimulationTime.inWords(
-                  left / threads * SimulationTime.secondsEach(grid::trial, left / threads))
+              + SimulationTime.ofCall(grid::trial, left, threads)
               + " on "
               + (threads == 1 ? "1 thread" : threads + " threads")
               + ", by the first runs.");

@@ -15,26 +15,29 @@ final class LivesCost {
 
   private LivesCost() {}
 
-  /** Takes a second or two to find out. */
-  static List<String> lines(ServiceLivesWork work) {
-    double secondsEach =
-        SimulationTime.secondsEach(work.trial(), work.calendars() / (double) work.threads())
-            / work.threads();
+  /**
+   * Takes a second or two to find out.
+   *
+   * @param calendars that the call simulates in all, replications too
+   */
+  static List<String> lines(ServiceLivesWork work, int calendars) {
     List<String> lines = new ArrayList<>();
-    lines.add(lives(work, secondsEach));
+    lines.add(lives(work, SimulationTime.ofCall(work.trial(), calendars, work.threads())));
     if (work.breakEven().searches() > 0) {
-      lines.add(searches(work, secondsEach));
+      double each = work.breakEven().calendars() / (double) work.threads();
+      lines.add(searches(work, each * SimulationTime.secondsEach(work.trial(), each)));
     }
     return lines;
   }
 
-  private static String lives(ServiceLivesWork work, double secondsEach) {
+  private static String lives(ServiceLivesWork work, String all) {
     return "Service lives: "
         + work.lives()
         + " of each option and of the base, at most "
         + calendars(work.calendars())
         + " in addition to the replications, about "
-        + SimulationTime.inWords(work.calendars() * secondsEach)
+        + all
+        + " in all"
         + onThreads(work)
         + "."
         + (work.lives() > FEWER
@@ -42,7 +45,7 @@ final class LivesCost {
             : "");
   }
 
-  private static String searches(ServiceLivesWork work, double secondsEach) {
+  private static String searches(ServiceLivesWork work, double seconds) {
     BreakEvenWork of = work.breakEven();
     return "Break-even: "
         + (of.searches() == 1 ? "1 search simulates" : of.searches() + " searches simulate")
@@ -53,7 +56,7 @@ final class LivesCost {
         + ": about "
         + calendars(of.calendars())
         + ", "
-        + SimulationTime.inWords(of.calendars() * secondsEach)
+        + SimulationTime.inWords(seconds)
         + onThreads(work)
         + ". A key that is a price takes no time.";
   }

@@ -25,6 +25,13 @@ class SimulationTimeTest {
     assertThat(trials.get()).isGreaterThan(15);
   }
 
+  /** 300 calendars of 30 ms, two at a time, and what comes with every call. */
+  @Test
+  void theTimeOfACallHasItsStartAndItsPageToo() {
+    String said = SimulationTime.ofCall(warming(new AtomicInteger()), 300, 2);
+    assertThat(said).matches("([78]|9|1[0-9]) s");
+  }
+
   @Test
   void shortWorkIsNotHeldUp() {
     AtomicInteger trials = new AtomicInteger();
