@@ -36,7 +36,8 @@ final class RestSection {
             + rest.records()
             + " as it was. From then on the season is simulated, from the stock, the ages of stops"
             + " and the open orders of that day.");
-    words.sentences().forEach(html::paragraph);
+    words.headline().forEach(html::paragraph);
+    words.notes().forEach(html::paragraph);
     html.table("when each line is done", finishes());
     html.paragraph(
         "Done is a replication in which nothing of the crop is left when the line's last campaign"
@@ -102,7 +103,7 @@ final class RestSection {
         .text("order", of -> wording.titles().product(of.product()))
         .text("due", of -> wording.date(of.due()))
         .number("ordered", 1, "t", OpenOrder::massT)
-        .number("made until then", 1, "t", OpenOrder::madeT)
+        .number("filled until then", 1, "t", OpenOrder::madeT)
         .number("open", 1, "t", OpenOrder::openT)
         .of(rest.orders());
   }

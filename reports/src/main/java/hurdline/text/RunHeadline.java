@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** The answer of a run in two to five sentences that one could say aloud. */
 public final class RunHeadline {
@@ -21,14 +22,18 @@ public final class RunHeadline {
   private final RunAnswer answer;
   private final Spoken spoken;
   private final SpokenNames names;
+  private final SeasonRestWords rest;
 
   public RunHeadline(RunAnswer answer, Wording wording) {
     this.answer = answer;
+    rest = new SeasonRestWords(answer, wording);
     this.spoken = new Spoken(wording);
     this.names = new SpokenNames(answer.outline().titles());
   }
 
-  /** What limits each line, what is left over, and what is earned. */
+  /**
+   * When a season under way is done, what limits each line, what is left over, and what is earned.
+   */
   public List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     List<Outline.Line> told = told();
@@ -45,7 +50,9 @@ public final class RunHeadline {
     if (answer.header().replications() == 1) {
       sentences.add("This is one simulated year, and another may differ much");
     }
-    return sentences.stream().map(sentence -> sentence + ".").toList();
+    return Stream.concat(
+            rest.headline().stream(), sentences.stream().map(sentence -> sentence + "."))
+        .toList();
   }
 
   /** All lines, or the two that are scheduled longest. */
@@ -156,6 +163,9 @@ public final class RunHeadline {
   }
 
   private String period() {
+    if (answer.rest().isGiven()) {
+      return "the rest of the season";
+    }
     long days = ChronoUnit.DAYS.between(answer.header().from(), answer.header().to()) + 1;
     return days >= SHORTEST_YEAR_D && days <= LONGEST_YEAR_D
         ? "the year"

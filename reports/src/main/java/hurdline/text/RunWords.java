@@ -32,7 +32,7 @@ public final class RunWords {
     List<String> lines = new ArrayList<>();
     lines.add(title());
     lines.addAll(new RunHeadline(answer, wording).sentences());
-    lines.addAll(new SeasonRestWords(answer, wording).sentences());
+    lines.addAll(new SeasonRestWords(answer, wording).notes());
     lines.add("");
     lines.addAll(table.lines(width));
     lines.add("");

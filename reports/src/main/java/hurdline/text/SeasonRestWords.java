@@ -1,6 +1,7 @@
 package hurdline.text;
 
 import hurdline.answer.RunAnswer;
+import hurdline.answer.RunFact;
 import hurdline.answer.SeasonRest;
 import hurdline.answer.SeasonRest.Age;
 import hurdline.answer.SeasonRest.Finish;
@@ -15,29 +16,44 @@ import java.util.Optional;
 
 /** What has been of a season, when it will be done and whether a shift is needed for that. */
 public final class SeasonRestWords {
+  /** Of answers made when records did not say it. */
+  private static final String BEFORE_IT_WAS_RECORDED =
+      "Bins and stores of finished goods begin empty: no record says what was in them.";
+
   private final SeasonRest rest;
   private final Titles titles;
   private final Wording wording;
+  private final Optional<String> opening;
 
   public SeasonRestWords(RunAnswer answer, Wording wording) {
     rest = answer.rest();
     titles = wording.titles();
     this.wording = wording;
+    opening =
+        answer.assumptions().stream()
+            .filter(RunFact.OpeningContents.class::isInstance)
+            .map(of -> new OpeningWords(wording).sentence((RunFact.OpeningContents) of))
+            .findFirst();
   }
 
-  /** Whole sentences; none where the answer is of the whole calendar. */
-  public List<String> sentences() {
+  /**
+   * What has been and when each line is done, in whole sentences; none where the answer is of the
+   * whole calendar.
+   */
+  public List<String> headline() {
     List<String> said = new ArrayList<>();
-    if (!rest.isGiven()) {
-      return said;
+    if (rest.isGiven()) {
+      soFar().ifPresent(said::add);
+      for (Finish finish : rest.finishes()) {
+        said.add(finish.hours() == Hours.AS_PLANNED ? planned(finish) : changed(finish));
+      }
     }
-    soFar().ifPresent(said::add);
-    for (Finish finish : rest.finishes()) {
-      said.add(finish.hours() == Hours.AS_PLANNED ? planned(finish) : changed(finish));
-    }
-    said.add(covers());
-    said.add("Bins and stores of finished goods begin empty: no record says what was in them.");
     return said;
+  }
+
+  /** What that takes for granted. */
+  public List<String> notes() {
+    return rest.isGiven() ? List.of(covers(), opening.orElse(BEFORE_IT_WAS_RECORDED)) : List.of();
   }
 
   private Optional<String> soFar() {

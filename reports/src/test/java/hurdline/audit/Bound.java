@@ -97,7 +97,7 @@ final class Bound {
               : plant.amount("yard.places." + name + ".holds");
       case STORE_LEVEL_MEAN, STORE_LEVEL_PEAK, STORE_LEVEL_END ->
           plant.amount("stores." + name + ".holds");
-      case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_END ->
+      case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_START, BIN_LEVEL_END ->
           plant.amount("machines." + name + ".holds");
       default ->
           measure.unit() == Unit.SHARE

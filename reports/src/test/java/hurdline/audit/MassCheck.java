@@ -57,7 +57,8 @@ final class MassCheck implements Check {
     double cyclones = samples.sum(replication, Measure.MACHINE_AIR_DUST, dry);
     ledger.near(BALANCE, where + "air", samples.sum(replication, Measure.AIR_DUST, dry), cyclones);
     double bins = samples.sum(replication, Measure.BIN_LEVEL_END, dry);
-    ledger.near(BALANCE, where, fed, out + bins);
+    double opened = samples.sum(replication, Measure.BIN_LEVEL_START, dry);
+    ledger.near(BALANCE, where, fed + opened, out + bins);
     double lost = ofCrops(samples, plant, replication, Measure.MASS_LOST_IN_YARD, dry);
     ledger.near(LOSSES, where, lost, samples.sum(replication, Measure.YARD_PLACE_LOST, dry));
   }

@@ -127,7 +127,7 @@ final class MoneyCheck implements Check {
               samples.at(replication, Measure.PRODUCT_MASS.dryOf(product)));
       double purge = purge(product);
       double factor = plant.amount(path + ".purge.factor");
-      fit -= purge;
+      fit += opened(product) - purge;
       double sold = at(Measure.PRODUCT_SOLD, product) - (factor > 0 ? purge : 0);
       if (plant.has(path + ".store")) {
         stock(product, fit - sold);
@@ -157,6 +157,17 @@ final class MoneyCheck implements Check {
       if (!takesAll && plant.list(path + ".orders").isEmpty()) {
         market(product, path + ".market", fit);
       }
+    }
+
+    /** What lay in its store as a season under way goes on, by its worth. */
+    private double opened(String product) {
+      String path = "products." + product;
+      double price = plant.amount(path + (plant.has(path + ".worth") ? ".worth" : ".price"));
+      double worth = at(Measure.PRODUCT_STOCK_WORTH_START, product);
+      double mass = at(Measure.PRODUCT_STOCK_START, product);
+      double kept = price > 0 ? worth / price : mass;
+      ledger.between(REVENUE, where + product + " at start", 0.85 * mass, kept, 1.15 * mass);
+      return price > 0 ? worth / price : 0;
     }
 
     /**
@@ -604,7 +615,9 @@ final class MoneyCheck implements Check {
       }
       if (samples.has(Measure.MONEY_PRODUCT_STOCK.of())) {
         double lines = samples.sum(replication, Measure.MONEY_LINE_PRODUCT_STOCK, false);
-        double products = samples.sum(replication, Measure.PRODUCT_STOCK_WORTH, false);
+        double products =
+            samples.sum(replication, Measure.PRODUCT_STOCK_WORTH, false)
+                - samples.sum(replication, Measure.PRODUCT_STOCK_WORTH_START, false);
         near(LINES, "product stock", lines, at(Measure.MONEY_PRODUCT_STOCK));
         near(LINES, "product stock by product", products, at(Measure.MONEY_PRODUCT_STOCK));
       }

@@ -26,7 +26,9 @@ final class StoreCheck implements Check {
       double made = samples.at(at, Measure.PRODUCT_MASS, product);
       double left = samples.at(at, Measure.PRODUCT_LEFT, product);
       double stock = samples.at(at, Measure.PRODUCT_STOCK, product);
-      ledger.near(STORES, where + product, made, left + stock + purge(samples, at, plant, product));
+      double opened = samples.at(at, Measure.PRODUCT_STOCK_START, product);
+      double gone = left + purge(samples, at, plant, product);
+      ledger.near(STORES, where + product, opened + made, gone + stock);
       String path = "products." + product + ".pick_ups";
       if (plant.has(path)) {
         double most =

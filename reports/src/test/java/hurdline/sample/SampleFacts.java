@@ -13,6 +13,7 @@ import hurdline.answer.RunFact.Group;
 import hurdline.answer.SafetyFact;
 import hurdline.answer.SeasonFact;
 import hurdline.answer.YardFact;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
 
@@ -60,6 +61,11 @@ public final class SampleFacts {
             RunFact.Aim.Outcome.NOT_REACHED, 12_345.6, 5_000, "USD", 7_314, 10_000, false),
         new RunFact.AimOutOfReach("money.margin:1%", 40, 4_196_000, 10_000),
         new RunFact.LoanAndTax(0.6, 0.08, 10, 0.25, 7, 2, true),
+        new RunFact.OpeningContents(
+            List.of(
+                new RunFact.OpeningContents.Found(
+                    "hurd_bin", "", 2.5, "t", LocalDate.of(2027, 11, 15))),
+            List.of(new RunFact.OpeningContents.NotGiven("shed", "tow", "2027-11-08"))),
         new RunFact.EvenFlow(),
         new RunFact.NotModeled(),
         new RunFact.Intervals(

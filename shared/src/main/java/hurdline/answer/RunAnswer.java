@@ -2,6 +2,7 @@ package hurdline.answer;
 
 import hurdline.measure.Measure;
 import hurdline.problem.LocatedProblem;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -82,29 +83,19 @@ public record RunAnswer(
     trace = trace == null ? Trace.none() : trace;
   }
 
-  /** The same with what has been of its season. */
-  public RunAnswer with(SeasonRest of) {
+  /**
+   * The same with what has been of its season, what more that takes for granted, and what is odd
+   * about the records.
+   */
+  public RunAnswer with(
+      SeasonRest of, List<? extends Fact> assumed, List<LocatedProblem> ofRecords) {
+    List<Fact> all = new ArrayList<>(assumptions);
+    all.addAll(assumed);
+    List<LocatedProblem> warned = new ArrayList<>(warnings);
+    warned.addAll(ofRecords);
     return new RunAnswer(
-        header,
-        outline,
-        summary,
-        adjusted,
-        inputs,
-        holders,
-        machines,
-        weeks,
-        months,
-        levels,
-        stores,
-        flows,
-        orders,
-        of,
-        capacity,
-        assumptions,
-        cautions,
-        warnings,
-        samples,
-        trace);
+        header, outline, summary, adjusted, inputs, holders, machines, weeks, months, levels,
+        stores, flows, orders, of, capacity, all, cautions, warned, samples, trace);
   }
 
   /** The summary of the measure with this full name, if the plant has it. */

@@ -1,5 +1,6 @@
 package hurdline.answer;
 
+import java.time.LocalDate;
 import java.util.List;
 
 /** What the figures of every study take for granted. */
@@ -75,6 +76,30 @@ public sealed interface RunFact extends Fact {
       double factor,
       boolean halfFirst)
       implements RunFact {}
+
+  /**
+   * What lies in bins and stores as a season under way goes on.
+   *
+   * @param notGiven begin empty, since no record says what lies there
+   */
+  record OpeningContents(List<Found> found, List<NotGiven> notGiven) implements RunFact {
+    public OpeningContents {
+      found = List.copyOf(found);
+      notGiven = List.copyOf(notGiven);
+    }
+
+    /**
+     * @param place bin or store
+     * @param product in the store; empty for a bin
+     */
+    public record Found(
+        String place, String product, double amount, String unit, LocalDate counted) {}
+
+    /**
+     * @param counted when it last was, before shifts were worked or trucks came; empty if never
+     */
+    public record NotGiven(String place, String product, String counted) {}
+  }
 
   /** What flows evenly and what is followed one by one. */
   record EvenFlow() implements RunFact {}

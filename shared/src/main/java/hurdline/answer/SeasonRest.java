@@ -88,7 +88,7 @@ public record SeasonRest(
       double onHand) {}
 
   /**
-   * @param madeT of it, orders taken by due date
+   * @param madeT of it and in no store any more, orders taken by due date
    * @param openT what the rest of the season has to make
    */
   public record OpenOrder(

@@ -18,6 +18,7 @@ final class DryTwins {
           Measure.MASS_ON_HAND_AT_END,
           Measure.MACHINE_MASS_IN,
           Measure.MACHINE_SCREEN_MASS_IN,
+          Measure.BIN_LEVEL_START,
           Measure.BIN_LEVEL_END,
           Measure.PRODUCT_MASS,
           Measure.AIR_DUST,

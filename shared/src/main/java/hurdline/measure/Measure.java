@@ -19,8 +19,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Everything that one replication is measured by. This is the only place that spells a measure's
- * name.
+ * Everything that one replication is measured by; its names are spelled here alone.
  *
  * <p>A name is a pattern whose places in angle brackets stand for names of the plant file: {@code
  * MACHINE_MASS_IN.of("mill")} is {@code machine.mill.mass_in}. Measures of mass have a dry twin,
@@ -151,6 +150,7 @@ public enum Measure {
   BIN_LEVEL_MEAN(
       "bin.<bin>.level.mean", TONNE, "Mean that lay in the bin, over the whole horizon."),
   BIN_LEVEL_PEAK("bin.<bin>.level.peak", TONNE, "The most that lay in the bin."),
+  BIN_LEVEL_START("bin.<bin>.level.start", TONNE, "What lay in the bin at the start, if known."),
   BIN_LEVEL_END("bin.<bin>.level.end", TONNE, "What lay in the bin at the end of the horizon."),
   BIN_HOURS_FULL("bin.<bin>.hours.full", HOUR, "Hours that the bin was full, nights included."),
   BIN_HOURS_EMPTY("bin.<bin>.hours.empty", HOUR, "Hours that the bin was empty, nights included."),
@@ -169,9 +169,11 @@ public enum Measure {
   PRODUCT_REVENUE("product.<product>.revenue", MONEY, "What the product earned."),
   PRODUCT_FREIGHT("product.<product>.freight", MONEY, "Paid to bring it to its buyers."),
   PRODUCT_LEFT("product.<product>.left", TONNE, "As-is mass that left its store."),
-  PRODUCT_STOCK("product.<product>.stock", TONNE, "As-is mass made that has not left its store."),
+  PRODUCT_STOCK_START("product.<product>.stock_at_start", TONNE, "What its store held at first."),
+  PRODUCT_STOCK("product.<product>.stock", TONNE, "As-is mass of it that has not left its store."),
   PRODUCT_PICK_UPS("product.<product>.pick_ups", COUNT, "Trucks that fetched it."),
   PRODUCT_STOCK_WORTH("product.<product>.stock_worth", MONEY, "What is left of it is worth."),
+  PRODUCT_STOCK_WORTH_START("product.<product>.stock_worth_at_start", MONEY, "What that is worth."),
   STORE_LEVEL_MEAN("store.<store>.level.mean", TONNE, "Mean as-is mass that lay in the store."),
   STORE_LEVEL_PEAK("store.<store>.level.peak", TONNE, "The most that lay in the store."),
   STORE_LEVEL_END("store.<store>.level.end", TONNE, "What lay in the store at the end."),
@@ -299,7 +301,7 @@ public enum Measure {
       "money.stock_change",
       MONEY,
       "Stock at the end less stock on the first day, at the crop's price."),
-  MONEY_PRODUCT_STOCK("money.product_stock", MONEY, "Worth of products that have not left."),
+  MONEY_PRODUCT_STOCK("money.product_stock", MONEY, "Worth that stored products have gained."),
   MONEY_MARGIN("money.margin", MONEY, "Revenue and stock less all costs, before interest and tax."),
   MONEY_RENT("money.rent", MONEY, "What the tenant pays the owner."),
   MONEY_OWNER(
@@ -325,7 +327,7 @@ public enum Measure {
       "money.<line>.stock_change",
       MONEY,
       "Stock of this line's crop at the end less that on the first day."),
-  MONEY_LINE_PRODUCT_STOCK("money.<line>.product_stock", MONEY, "Worth of its unsold products."),
+  MONEY_LINE_PRODUCT_STOCK("money.<line>.product_stock", MONEY, "What its unsold ones gained."),
   MONEY_LINE_MARGIN(
       "money.<line>.margin",
       MONEY,

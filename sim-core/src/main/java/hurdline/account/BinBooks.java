@@ -23,6 +23,11 @@ public final class BinBooks {
     Arrays.fill(emptyS, 0);
   }
 
+  /** What lies in a bin as the horizon begins. */
+  public void opens(int bin, double kg) {
+    peakKg[bin] = kg;
+  }
+
   /** A span in which the level went straight from one value to another. */
   public void span(int bin, double dtS, double fromKg, double toKg, boolean full, boolean empty) {
     kgSeconds[bin] += 0.5 * (fromKg + toKg) * dtS;

@@ -86,6 +86,9 @@ public final class CompiledLines {
   public final double[] startAt;
   public final double[] stopAt;
 
+  /** [bin] level on the first day. */
+  public final double[] opensAt;
+
   /** [component] loose density, kg/m3; NaN where not given. */
   public final double[] looseKgPerM3;
 
@@ -174,12 +177,14 @@ public final class CompiledLines {
     byVolume = new boolean[bins];
     startAt = new double[bins];
     stopAt = new double[bins];
+    opensAt = new double[bins];
     for (int b = 0; b < bins; b++) {
       Machine.Bin bin = (Machine.Bin) naming.machine(naming.bins.name(b));
       holds[b] = bin.holds();
       byVolume[b] = bin.byVolume();
       startAt[b] = bin.startAt();
       stopAt[b] = bin.stopAt();
+      opensAt[b] = bin.opens();
     }
     looseKgPerM3 = new double[components];
     plant

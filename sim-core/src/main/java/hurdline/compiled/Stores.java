@@ -24,6 +24,9 @@ public final class Stores {
   /** [product] as-is mass of a package of what has a store. */
   public final double[] packageKg;
 
+  /** [product] packages that lie there on the first day. */
+  public final int[] opensWith;
+
   /** [product] when trucks come; null where none do. */
   public final double[][] pickUpS;
 
@@ -43,6 +46,7 @@ public final class Stores {
     int products = naming.products.count();
     storeOf = new int[products];
     packageKg = new double[products];
+    opensWith = new int[products];
     pickUpS = new double[products][];
     ofLoad = new int[products];
     atMost = new int[products];
@@ -56,6 +60,7 @@ public final class Stores {
   private void put(int p, Storage of, Plant plant, Packaging packaging, Indexes naming) {
     storeOf[p] = naming.stores.index(of.store());
     packageKg[p] = packaging.massKg();
+    opensWith[p] = of.opens();
     of.pickUps()
         .ifPresent(
             trucks -> {

@@ -49,6 +49,7 @@ final class Bins {
   /** [bin] volume of a kg of that blend, m3; 1 in bins that hold a mass. */
   final double[] blendUnit;
 
+  private final double[] holds;
   private final double[] startAt;
   private final double[] fresh;
 
@@ -57,6 +58,7 @@ final class Bins {
     width = Lot.width(layout);
     byVolume = layout.byVolume;
     looseKgPerM3 = layout.looseKgPerM3;
+    holds = layout.holds;
     startAt = layout.startAt;
     int n = layout.bins;
     mass = new double[n][16];
@@ -81,6 +83,15 @@ final class Bins {
     for (int b = 0; b < barred.length; b++) {
       barred[b] = startAt[b] > 0;
     }
+  }
+
+  /** An empty bin holds so much of the blend that arrives, as a season under way finds it. */
+  void open(int bin, double units) {
+    openLot(bin);
+    add(bin, units / blendUnit[bin]);
+    level[bin] = units;
+    fill[bin] = units < holds[bin] ? Fill.BETWEEN : Fill.FULL;
+    barred[bin] = units < startAt[bin];
   }
 
   /** The array in which the next blend of a bin is prepared before {@link #arrives}. */

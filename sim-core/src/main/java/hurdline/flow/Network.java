@@ -96,7 +96,7 @@ public final class Network {
     binMoved = inflows.binMoved;
   }
 
-  /** Everything up, off, empty and unloaded, as on the first day. */
+  /** Everything up, off and unloaded, bins empty or as full as they are on the first day. */
   public void reset() {
     asked.reset();
     Arrays.fill(screen, 0);
@@ -108,6 +108,24 @@ public final class Network {
     for (int h : layout.headOrder) {
       standIn(h);
     }
+    for (int b = 0; b < layout.bins; b++) {
+      if (layout.opensAt[b] > 0) {
+        open(b);
+      }
+    }
+  }
+
+  /** A bin that is not empty holds what typical lots bring, or the crop where none reach it. */
+  private void open(int bin) {
+    if (!blends.typical(bin)) {
+      Lot lot = loads[layout.draws[bin][0]].lot;
+      double[] fresh = bins.fresh();
+      System.arraycopy(lot.dry, 0, fresh, 0, lot.dry.length);
+      System.arraycopy(lot.water, 0, fresh, lot.dry.length, lot.water.length);
+      lot.mixAttributes(fresh, 1);
+    }
+    bins.arrives(bin);
+    bins.open(bin, layout.opensAt[bin]);
   }
 
   /** A typical lot, so that reaches are defined before anything has come. */

@@ -174,13 +174,26 @@ public sealed interface Machine {
    * @param startAt level, in the unit of {@code holds}, at which a barred draw may start; 0 for a
    *     plain bin
    * @param stopAt level at which the draw is barred again
+   * @param opens level on the first day, likewise; 0 but in a season that is under way
    */
-  record Bin(String name, double holds, boolean byVolume, double startAt, double stopAt)
+  record Bin(
+      String name, double holds, boolean byVolume, double startAt, double stopAt, double opens)
       implements Machine {
     public Bin {
       Check.above0("holds", holds);
       Check.notBelow0("startAt", startAt);
       Check.notBelow0("stopAt", stopAt);
+      Check.notBelow0("opens", opens);
+    }
+
+    /** One that is empty on the first day. */
+    public Bin(String name, double holds, boolean byVolume, double startAt, double stopAt) {
+      this(name, holds, byVolume, startAt, stopAt, 0);
+    }
+
+    /** The same with so much in it on the first day. */
+    public Bin opening(double level) {
+      return new Bin(name, holds, byVolume, startAt, stopAt, level);
     }
 
     @Override

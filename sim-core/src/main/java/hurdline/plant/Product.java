@@ -83,6 +83,22 @@ public record Product(
         purge.map(of -> new Purge(of.packages(), of.factor(), packages)));
   }
 
+  /** The same product with so many packages in its store on the first day. */
+  public Product withOpening(int packages) {
+    return new Product(
+        name,
+        pricePerKg,
+        packaging,
+        orders,
+        sellsOrdersOnly,
+        moisture,
+        freight,
+        cleanliness,
+        market,
+        storage.map(of -> of.opening(packages)),
+        purge);
+  }
+
   /** Its orders in the order in which they are met. */
   public List<Order> ordersByDue() {
     return orders.stream().sorted(Comparator.comparing(Order::due)).toList();

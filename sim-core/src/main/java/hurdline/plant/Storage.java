@@ -12,9 +12,12 @@ import java.util.Set;
  * @param pickUps absent where orders alone take it, package by package
  * @param worthPerKg money per mass at its moisture basis of what has not left at the end; absent
  *     where that is what it would sell for
+ * @param opens packages in the store on the first day; 0 but in a season that is under way
  */
-public record Storage(String store, Optional<PickUps> pickUps, OptionalDouble worthPerKg) {
+public record Storage(
+    String store, Optional<PickUps> pickUps, OptionalDouble worthPerKg, int opens) {
   public Storage {
+    Check.count(0, "opens", opens);
     worthPerKg.ifPresent(worth -> Check.finite("worthPerKg", worth));
   }
 
@@ -26,7 +29,14 @@ public record Storage(String store, Optional<PickUps> pickUps, OptionalDouble wo
   /** The same without a worth of its own at a price. */
   Storage withoutPrices() {
     return new Storage(
-        store, pickUps, worthPerKg.isPresent() ? OptionalDouble.of(0) : OptionalDouble.empty());
+        store,
+        pickUps,
+        worthPerKg.isPresent() ? OptionalDouble.of(0) : OptionalDouble.empty(),
+        opens);
+  }
+
+  Storage opening(int packages) {
+    return new Storage(store, pickUps, worthPerKg, packages);
   }
 
   /**

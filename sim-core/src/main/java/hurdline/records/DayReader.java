@@ -13,6 +13,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Reads files with a value a day, month or interval: yard counts, rain, bills, power. */
 final class DayReader {
@@ -33,17 +34,17 @@ final class DayReader {
   }
 
   /**
-   * @param what columns that tell what a row is of
+   * @param named what a row is of; empty for one that is not read here
    */
-  List<DayRecord> counts(String value, String... what) {
+  List<DayRecord> counts(Function<Row, Optional<String>> named, String value) {
     NumberReader numbers = NumberReader.of(table, value);
     List<DayRecord> found = new ArrayList<>();
     for (Row row : table.rows()) {
-      List<String> of = new ArrayList<>();
-      for (String column : what) {
-        of.add(table.text(row, column));
+      Optional<String> of = named.apply(row);
+      if (of.isEmpty()) {
+        continue;
       }
-      String name = String.join(" ", of).strip();
+      String name = of.get();
       OptionalDouble number = numbers.read(table.text(row, value));
       day(row, "date", name)
           .filter(date -> isGiven(row, number, numbers, value))

@@ -5,7 +5,6 @@ import hurdline.plant.Plant;
 import hurdline.plant.Product;
 import hurdline.records.DateReader.Moment;
 import hurdline.records.Spans.Span;
-import hurdline.unit.Amount;
 import hurdline.unit.QuantityException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -182,13 +181,8 @@ final class MadeReader {
     }
     String own = !table.text(row, "unit").isEmpty() ? table.text(row, "unit") : masses.unit();
     String unit = own.isEmpty() ? table.unit("mass", fileUnit) : own;
-    String plain =
-        unit.toLowerCase(Locale.ROOT)
-            .replace("lbs", "lb")
-            .replace("tons", "ton")
-            .replace("tonnes", "t");
     try {
-      return mass * Amount.read("1 " + plain).in("kg");
+      return mass * NumberReader.scale(unit, "kg");
     } catch (QuantityException e) {
       row.note("\"" + NumberReader.shortened(unit) + "\" is no unit of mass: mass not used");
       return Double.NaN;

@@ -122,6 +122,20 @@ final class NumberReader {
     return plain.startsWith("h") ? 3600 : plain.startsWith("s") ? 1 : 60;
   }
 
+  /**
+   * What one of a unit is in another, with the plurals that people write.
+   *
+   * @throws hurdline.unit.QuantityException if it is no unit of that kind
+   */
+  static double scale(String unit, String in) {
+    String plain =
+        unit.toLowerCase(java.util.Locale.ROOT)
+            .replace("lbs", "lb")
+            .replace("tons", "ton")
+            .replace("tonnes", "t");
+    return Amount.read("1 " + plain).in(in);
+  }
+
   static String shortened(String text) {
     String line = text.replaceAll("\\s+", " ");
     return line.length() > 40 ? line.substring(0, 37) + "..." : line;

@@ -66,8 +66,10 @@ public enum RecordKind {
   YARD(
       Column.required("date", "day"),
       Column.of("place"),
-      Column.of("crop"),
-      Column.required("count", "bales", "bales counted", "modules counted")),
+      Column.of("crop", "product"),
+      Column.required("count", "bales", "bales counted", "modules counted"),
+      Column.of("level", "mass", "weight"),
+      Column.of("unit")),
   POWER(
       Column.required("from", "hour from", "interval start", "time", "hour"),
       Column.required("kWh", "energy")),

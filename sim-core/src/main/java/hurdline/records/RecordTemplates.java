@@ -46,7 +46,8 @@ public final class RecordTemplates {
           "One row a shift and product with packages and mass; and one a shift for what was fed, such as: stalk fed, with its bales.";
       case CHANGES ->
           "One row a change of a full bag or bale: which package of the plant file, from when to when (2026-01-05 13:14:20) or how long it lasted; some days a year are enough.";
-      case YARD -> "One row a count of the yard.";
+      case YARD ->
+          "One row a count of the yard; of a bin its level (t, m3 or %) and of a store the packages of a product, on the morning from which --as-of simulates.";
       case POWER ->
           "One row an hour: when it began and the kWh of the main meter; behind them a column for each machine with a meter of its own, such as: mill kWh.";
       case BILLS -> "One row a month, such as 2026-01, from the power bills.";

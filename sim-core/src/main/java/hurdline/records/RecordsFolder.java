@@ -202,9 +202,12 @@ public final class RecordsFolder {
         of(RecordKind.CHANGES)
             .map(t -> new ChangeReader(t, map, plant, clock).read())
             .orElse(List.of());
+    Optional<YardReader> places =
+        of(RecordKind.YARD).map(table -> new YardReader(table, map, plant));
+    List<ContentRecord> contents = places.map(YardReader::read).orElse(List.of());
     List<DayRecord> yard =
         days(RecordKind.YARD, "date")
-            .map(reader -> reader.counts("count", "place", "crop"))
+            .map(reader -> reader.counts(places.get()::counted, "count"))
             .orElse(List.of());
     List<DayRecord> bills = days(RecordKind.BILLS, "month").map(DayReader::bills).orElse(List.of());
     List<DayRecord> rain = days(RecordKind.RAIN, "date").map(DayReader::rain).orElse(List.of());
@@ -231,6 +234,7 @@ public final class RecordsFolder {
         made,
         changes,
         yard,
+        contents,
         power,
         bills,
         rain,

@@ -4,7 +4,6 @@ import hurdline.plant.Delivery;
 import hurdline.plant.Plant;
 import hurdline.records.DateReader.Moment;
 import hurdline.records.RecordsMap.FileWords;
-import hurdline.unit.Amount;
 import hurdline.unit.QuantityException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -182,13 +181,8 @@ final class TicketReader {
   }
 
   private static double kgPer(Row row, String unit) {
-    String plain =
-        unit.toLowerCase(Locale.ROOT)
-            .replace("lbs", "lb")
-            .replace("tons", "ton")
-            .replace("tonnes", "t");
     try {
-      return Amount.read("1 " + plain).in("kg");
+      return NumberReader.scale(unit, "kg");
     } catch (QuantityException e) {
       row.note("\"" + NumberReader.shortened(unit) + "\" is no unit of mass");
       return Double.NaN;

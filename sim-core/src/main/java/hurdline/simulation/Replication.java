@@ -203,6 +203,7 @@ public final class Replication {
     stopping.reset();
     filling.reset();
     orders.reset();
+    filling.goods.open();
     milling.reset();
     intake.reset();
     bales.reset();
@@ -219,6 +220,9 @@ public final class Replication {
     watching.reset();
     booking.reset();
     binBooks.reset();
+    for (int b = 0; b < layout.bins; b++) {
+      binBooks.opens(b, network.massKg(b));
+    }
     present.carrying.reset();
     tallying.reset(opening == null ? null : opening.demandW());
     for (int m : mills) {

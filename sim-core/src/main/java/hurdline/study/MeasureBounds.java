@@ -106,7 +106,8 @@ final class MeasureBounds {
       case YARD_PEAK, YARD_MEAN -> holds(name(column));
       case YARD_PLACE_PEAK -> placeHolds(name(column));
       case STORE_LEVEL_MEAN, STORE_LEVEL_PEAK, STORE_LEVEL_END -> storeHoldsT(name(column));
-      case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_END -> binHoldsT(name(column));
+      case BIN_LEVEL_MEAN, BIN_LEVEL_PEAK, BIN_LEVEL_START, BIN_LEVEL_END ->
+          binHoldsT(name(column));
       case MASS_DRAWN_OVER_MEAN,
           PRODUCT_PRICE_FACTOR,
           MASS_PRICE_FACTOR,

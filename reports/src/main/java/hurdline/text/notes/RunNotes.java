@@ -3,6 +3,7 @@ package hurdline.text.notes;
 import hurdline.answer.Header;
 import hurdline.answer.RunFact;
 import hurdline.text.ChangeWords;
+import hurdline.text.OpeningWords;
 import hurdline.text.Wording;
 import hurdline.unit.Counted;
 import java.util.stream.Collectors;
@@ -29,11 +30,15 @@ final class RunNotes {
             "Horizon",
             "From the first minute of the calendar's first day to the last of its last. On the first"
                 + " day machines stand between their stops as the file says, bins and packages are empty and the yard holds"
-                + " what the file has on hand; what is under way on the last day is cut there.")
+                + " what the file has on hand, or both are as records of a season under way say; what is under way on the last day is cut there.")
         .tell(RunFact.RandomDraws.class, "Random draws", fact -> draws())
         .tell(RunFact.Replications.class, "Replications", this::replications)
         .tell(RunFact.Aim.class, "Aim", this::aim)
         .tell(RunFact.AimOutOfReach.class, "Aim", fact -> outOfReach(fact, wording))
+        .tell(
+            RunFact.OpeningContents.class,
+            "Bins and stores",
+            fact -> new OpeningWords(wording).sentence(fact))
         .tell(
             RunFact.EvenFlow.class,
             "Flow",

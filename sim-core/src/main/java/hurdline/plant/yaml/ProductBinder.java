@@ -80,7 +80,7 @@ final class ProductBinder {
                 "a \"store\" beside it, such as \"store: shed\"");
       }
     }
-    return store.map(name -> new Storage(name, pickUps, worth));
+    return store.map(name -> new Storage(name, pickUps, worth, 0));
   }
 
   private static Optional<Storage.PickUps> pickUps(NodeReader at) {

@@ -404,6 +404,11 @@ public final class Filling {
     return sum;
   }
 
+  /** What a package of a mass holds of a product that is made of the mean crop. */
+  void typicalPackage(int product, double massKg, BegunPackage to) {
+    contents.typical(product, massKg, to);
+  }
+
   /** Of a product with a store what has not left, at its moisture basis, begun packages too. */
   public double heldKg(int product) {
     double kg = goods.heldKg(product);

@@ -32,6 +32,8 @@ public final class FinishedGoods {
   private final int[] waiting; // spouts with a full package without room, in turn
   private int waits;
   private final BegunPackage read;
+  private final double[] openedFitKg; // [product]
+  private final double[] openedTooWetKg;
   private Orders orders;
 
   /** [line * products + product] mass that has left, at the product's moisture basis. */
@@ -64,6 +66,8 @@ public final class FinishedGoods {
     nextPickUp = new int[products];
     waiting = new int[spouts];
     read = new BegunPackage(layout.lines);
+    openedFitKg = new double[products];
+    openedTooWetKg = new double[products];
     leftFitKg = new double[layout.lines * products];
     leftTooWetKg = new double[layout.lines * products];
     left = new int[products];
@@ -91,6 +95,40 @@ public final class FinishedGoods {
     Arrays.fill(left, 0);
     Arrays.fill(trucks, 0);
     books.reset();
+  }
+
+  /**
+   * What lies in the stores on the first day: packages as the mean crop makes them, which orders
+   * may take at once; all else is reset already.
+   */
+  public void open() {
+    for (int p = 0; p < products; p++) {
+      int packages = stores.opensWith[p];
+      openedFitKg[p] = 0;
+      openedTooWetKg[p] = 0;
+      for (int k = 0; k < packages; k++) {
+        filling.typicalPackage(p, stores.packageKg[p], read);
+        openedFitKg[p] += read.allFitKg();
+        openedTooWetKg[p] += read.allKg() - read.allFitKg();
+        full(p, read);
+      }
+      for (int k = 0; k < packages; k++) {
+        if (goesAtOnce(p)) {
+          takeFirst(p);
+        } else {
+          putsIn(p);
+        }
+      }
+    }
+  }
+
+  /** Mass that lay in a store on the first day, at the product's moisture basis, fit to sell. */
+  public double openedFitKg(int p) {
+    return openedFitKg[p];
+  }
+
+  public double openedTooWetKg(int p) {
+    return openedTooWetKg[p];
   }
 
   private void schedule(int p) {

@@ -86,6 +86,33 @@ final class PackageContents {
     (tooWet ? one.tooWetKgPerS : one.fitKgPerS)[layout.headLine[head]] += paidKgPerS;
   }
 
+  /**
+   * What a package of a mass holds of a product that is made of the mean crop, by the first head
+   * that leads to it; empty where none does.
+   */
+  void typical(int p, double massKg, BegunPackage to) {
+    to.reset();
+    int first = NONE;
+    int sink = NONE;
+    for (int m : fillers.packers) {
+      for (int i = 0; i < fillers.head[m].length; i++) {
+        int head = fillers.head[m][i];
+        int at = fillers.sink[m][i];
+        if (fillers.makes(m, i, p)
+            && present.network.sinkKg(head, at) > 0
+            && (first == NONE || head < first)) {
+          first = head;
+          sink = at;
+        }
+      }
+    }
+    if (first != NONE) {
+      flows(to, p, first, sink, massKg / present.network.sinkKg(first, sink));
+      to.carry(1);
+      to.stand();
+    }
+  }
+
   /** What a filler's package of a product holds by now; null where nobody asks. */
   BegunPackage now(int m, int p) {
     BegunPackage one = open[m * products + p];

@@ -9,9 +9,9 @@ import hurdline.simulation.activity.ReplicationState;
 import java.util.Arrays;
 
 /**
- * Holds what came in against where it is now, by component and for water: on hand + weighed in =
- * left the line + lost in the yard or dried there + still in places, trucks, tables, feeders and
- * bins.
+ * Holds what came in against where it is now, by component and for water: on hand + weighed in + in
+ * bins on the first day = left the line + lost in the yard or dried there + still in places,
+ * trucks, tables, feeders and bins.
  */
 final class Balance {
   private static final double ROUNDING = 1e-9;
@@ -23,6 +23,8 @@ final class Balance {
   private final MaterialBooks material;
   private final IntakeBooks intake;
   private final double[] stillKg;
+  private final double[] openedKg; // dry matter by component in all bins on the first day
+  private double openedWaterKg;
 
   Balance(
       ReplicationState present,
@@ -37,17 +39,35 @@ final class Balance {
     this.intake = intake;
     layout = present.layout;
     stillKg = new double[layout.components];
+    openedKg = new double[layout.components];
+  }
+
+  /** What lies in the bins as the horizon begins. */
+  void open() {
+    Arrays.fill(openedKg, 0);
+    openedWaterKg = 0;
+    for (int b = 0; b < layout.bins; b++) {
+      openedWaterKg += present.network.waterKg(b);
+      for (int c = 0; c < openedKg.length; c++) {
+        openedKg[c] += present.network.dryKg(b, c);
+      }
+    }
   }
 
   /**
-   * What was made of products with a store against what has left, waits and is begun.
+   * What was made of products with a store, or lay there on the first day, against what has left,
+   * waits and is begun.
    *
    * @throws BalanceException if it differs by more than rounding
    */
   void checkStores(Filling filling, SoldMass sold) {
     for (int p = 0; p < layout.naming.products.count(); p++) {
       if (layout.stores.has(p)) {
-        double madeKg = material.fitKg(p) + material.tooWetKg(p);
+        double madeKg =
+            material.fitKg(p)
+                + material.tooWetKg(p)
+                + filling.goods.openedFitKg(p)
+                + filling.goods.openedTooWetKg(p);
         double there = sold.fitKg(p) + sold.tooWetKg(p) + sold.purgeKg(p) + filling.heldKg(p);
         if (!(Math.abs(madeKg - there) <= ROUNDING * Math.max(1, madeKg))) {
           throw new BalanceException(
@@ -89,7 +109,7 @@ final class Balance {
   }
 
   private double judge(double worstKg, String where) {
-    double takenInKg = 0;
+    double takenInKg = openedWaterKg + Arrays.stream(openedKg).sum();
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       takenInKg += intake.onHand.kg(crop) + intake.weighedIn.kg(crop);
     }
@@ -104,7 +124,7 @@ final class Balance {
 
   private double gapKg(int c) {
     int theirs = component[c];
-    double gap = material.brokenKg[c] - material.leftComponentKg[c] - stillKg[c];
+    double gap = openedKg[c] + material.brokenKg[c] - material.leftComponentKg[c] - stillKg[c];
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       gap +=
           intake.onHand.componentDryKg(crop, theirs)
@@ -120,7 +140,7 @@ final class Balance {
   }
 
   private double waterGapKg(double stillWaterKg) {
-    double gap = -material.leftWaterKg - stillWaterKg;
+    double gap = openedWaterKg - material.leftWaterKg - stillWaterKg;
     for (int crop = 0; crop < layout.naming.crops.count(); crop++) {
       gap +=
           intake.onHand.waterKg(crop)

@@ -28,6 +28,7 @@ final class IntakeResults {
   private final IntakeBooks intake;
   private final CropPurchases purchases;
   private final CoverCost covers;
+  private final FormFed forms;
   private final boolean changesMoisture;
   private final double[] componentKg;
   private OutcomeWriter tally;
@@ -39,8 +40,10 @@ final class IntakeResults {
       MaterialBooks material,
       IntakeBooks intake,
       CropPurchases purchases,
-      CoverCost covers) {
+      CoverCost covers,
+      FormFed forms) {
     this.layout = layout;
+    this.forms = forms;
     this.haulage = haulage;
     this.feeding = feeding;
     this.material = material;
@@ -136,8 +139,6 @@ final class IntakeResults {
     double driedKg = 0;
     double hereKg = kg(c, intake.inPlacesAtEnd) + kg(c, intake.inTrucksAtEnd);
     double hereDryKg = dryKg(c, intake.inPlacesAtEnd) + dryKg(c, intake.inTrucksAtEnd);
-    double onTablesKg = 0;
-    double onTablesDryKg = 0;
     for (int l = 0; l < layout.lines; l++) {
       if (layout.takes(l, c)) {
         fedKg += material.fedKg[l];
@@ -149,17 +150,14 @@ final class IntakeResults {
                 ? feeding.stock.stillHereKg(l, c, componentKg)
                 : feeding.stock.stillHereKg(l, componentKg);
         hereKg += onTableKg;
-        onTablesKg += onTableKg;
-        double onTableDryKg = Arrays.stream(componentKg).sum();
-        hereDryKg += onTableDryKg;
-        onTablesDryKg += onTableDryKg;
+        hereDryKg += Arrays.stream(componentKg).sum();
       }
     }
     mass(Measure.MASS_ON_HAND_AT_START, c, intake.onHand, name);
     mass(Measure.MASS_WEIGHED_IN, c, intake.weighedIn, name);
     if (isForm) {
-      fedKg = takenKg(intake.setOnTable.kg(c) - intake.putBack.kg(c) - onTablesKg);
-      fedDryKg = takenKg(intake.setOnTable.dryKg(c) - intake.putBack.dryKg(c) - onTablesDryKg);
+      fedKg = forms.kg(c);
+      fedDryKg = forms.dryKg(c);
     }
     mass(Measure.MASS_FED, fedKg, fedDryKg, name);
     mass(Measure.MASS_LOST_IN_YARD, c, intake.lostInYard, name);
@@ -172,11 +170,6 @@ final class IntakeResults {
     if (!isForm) {
       tally.put(Measure.MASS_DRIED, driedKg / TONNE_KG, name);
     }
-  }
-
-  /** A difference of sums; below 0 it is rounding. */
-  private static double takenKg(double differenceKg) {
-    return Math.max(0, differenceKg);
   }
 
   private double kg(int c, MassLedger ledger) {

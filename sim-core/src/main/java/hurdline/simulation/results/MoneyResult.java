@@ -216,6 +216,10 @@ final class MoneyResult {
   /** What of a product has not left its store is worth. */
   void putStockWorth(OutcomeWriter tally, Product product) {
     if (product.storage().isPresent()) {
+      int p = layout.naming.products.index(product.name());
+      if (layout.stores.opensWith[p] > 0) {
+        tally.put(Measure.PRODUCT_STOCK_WORTH_START, productStock.openedWorth(p), product.name());
+      }
       tally.put(Measure.PRODUCT_STOCK_WORTH, stockWorth(product), product.name());
     }
   }
@@ -350,7 +354,7 @@ final class MoneyResult {
       share(Orders.docked(product, sold.tooWetKg(p)), sold.tooWetOfLines(p), products, p);
     }
     share(purge.revenue(product), purge.kgOfLines(product), 1, 0);
-    productStock.share(p, stockWorth(product), unsold);
+    productStock.share(p, stockWorth(product), makers.first(p), unsold);
     double made = material.productKg(p);
     double charged = orders.lateCost(p, present.nowS);
     double hauled = freight.of(product);

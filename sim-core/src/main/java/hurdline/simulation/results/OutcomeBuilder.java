@@ -58,6 +58,8 @@ public final class OutcomeBuilder {
   private final IntakeResults intakes;
   private final SeasonEndResults season;
   private final Balance balance;
+  private final double[] openedKg; // [bin]
+  private final double[] openedDryKg;
   private final OutcomeWriter tally = new OutcomeWriter();
 
   public OutcomeBuilder(
@@ -98,10 +100,14 @@ public final class OutcomeBuilder {
     left = new CropLeft(layout, rostering, feeding, intake, money);
     sharing = new CropShares(present, watching, material, left);
     season = new SeasonEndResults(layout, rostering);
-    periods = new PeriodTotals(present, watching, material, money);
-    intakes = new IntakeResults(layout, haulage, feeding, material, intake, purchases, covers);
+    FormFed forms = new FormFed(layout, feeding, intake);
+    periods = new PeriodTotals(present, watching, material, money, forms);
+    intakes =
+        new IntakeResults(layout, haulage, feeding, material, intake, purchases, covers, forms);
     years = new YearTotals(present, watching, stacking, hauling, intake, money);
     balance = new Balance(present, component, feeding, material, intake);
+    openedKg = new double[layout.bins];
+    openedDryKg = new double[layout.bins];
   }
 
   /**
@@ -109,6 +115,12 @@ public final class OutcomeBuilder {
    *     where there is none
    */
   public void reset(double[] demandW) {
+    balance.open();
+    money.productStock().open();
+    for (int b = 0; b < layout.bins; b++) {
+      openedKg[b] = present.network.massKg(b);
+      openedDryKg[b] = dryKg(b);
+    }
     money.bill().open(demandW);
     money.markets().reset();
     periods.reset();
@@ -279,14 +291,22 @@ public final class OutcomeBuilder {
       String name = layout.naming.bins.name(b);
       tally.put(Measure.BIN_LEVEL_MEAN, binBooks.kgSeconds(b) / endS / TONNE_KG, name);
       tally.put(Measure.BIN_LEVEL_PEAK, binBooks.peakKg(b) / TONNE_KG, name);
-      double dryKg = 0;
-      for (int c = 0; c < layout.components; c++) {
-        dryKg += present.network.dryKg(b, c);
+      if (layout.opensAt[b] > 0) {
+        mass(Measure.BIN_LEVEL_START, openedKg[b], openedDryKg[b], name);
       }
+      double dryKg = dryKg(b);
       mass(Measure.BIN_LEVEL_END, dryKg + present.network.waterKg(b), dryKg, name);
       tally.put(Measure.BIN_HOURS_FULL, binBooks.fullS(b) / HOUR_S, name);
       tally.put(Measure.BIN_HOURS_EMPTY, binBooks.emptyS(b) / HOUR_S, name);
     }
+  }
+
+  private double dryKg(int bin) {
+    double dryKg = 0;
+    for (int c = 0; c < layout.components; c++) {
+      dryKg += present.network.dryKg(bin, c);
+    }
+    return dryKg;
   }
 
   /** Where a product is packed in several ways, how many of each. */

@@ -26,6 +26,7 @@ final class PeriodTotals {
   private final StateRecorder watching;
   private final MaterialBooks material;
   private final MoneyResult money;
+  private final FormFed forms;
   private final Periods weeks;
   private final Periods months;
   private final boolean[][] holds; // [line][cause]
@@ -39,8 +40,13 @@ final class PeriodTotals {
   private int month;
 
   PeriodTotals(
-      ReplicationState present, StateRecorder watching, MaterialBooks material, MoneyResult money) {
+      ReplicationState present,
+      StateRecorder watching,
+      MaterialBooks material,
+      MoneyResult money,
+      FormFed forms) {
     this.present = present;
+    this.forms = forms;
     this.watching = watching;
     this.material = material;
     this.money = money;
@@ -163,9 +169,9 @@ final class PeriodTotals {
   private void weekMeasures() {
     for (Crop crop : layout.plant.crops()) {
       int c = layout.naming.crops.index(crop.name());
-      if (crop.formOf().isEmpty()) { // with all its forms
-        weekMeasures.add(week -> fedKg(c) / TONNE_KG, Measure.MASS_FED, crop.name());
-      }
+      boolean isForm = crop.formOf().isPresent(); // a crop is with all its forms
+      weekMeasures.add(
+          week -> (isForm ? forms.kg(c) : fedKg(c)) / TONNE_KG, Measure.MASS_FED, crop.name());
     }
     for (Product product : layout.plant.products()) {
       int p = layout.naming.products.index(product.name());

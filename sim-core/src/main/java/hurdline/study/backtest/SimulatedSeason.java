@@ -5,6 +5,8 @@ import hurdline.compiled.CompiledLines;
 import hurdline.compiled.Periods;
 import hurdline.measure.EventKind;
 import hurdline.measure.Measure;
+import hurdline.plant.Crop;
+import hurdline.plant.Plant;
 import hurdline.records.Records;
 import hurdline.records.Spans;
 import hurdline.simulation.CompiledPlant;
@@ -29,6 +31,7 @@ final class SimulatedSeason implements Trace {
   private final List<SeasonSeries> series;
   private final Records records;
   private final PastSeason season;
+  private final Plant plant;
   private final Periods weeks;
   private final double[][] values;
   private final Map<String, String> stopByWord = new HashMap<>();
@@ -42,6 +45,7 @@ final class SimulatedSeason implements Trace {
     this.series = series;
     this.records = records;
     this.season = season;
+    plant = stage.plant();
     weeks = stage.roster().weeks();
     CompiledLines layout = stage.layout();
     for (int k = 0; k < layout.stops.count(); k++) {
@@ -75,8 +79,13 @@ final class SimulatedSeason implements Trace {
       switch (of.kind()) {
         case FED -> {
           take(at, Measure.MASS_FED.of(of.of()), outcome.weekColumns(), outcome.weeks());
+          double bales = outcome.value(Measure.INTAKE_FED.of(of.of()));
+          for (String form : otherForms(of.of())) {
+            less(at, Measure.MASS_FED.of(form), outcome.weekColumns(), outcome.weeks());
+            bales -= outcome.value(Measure.INTAKE_FED.of(form));
+          }
           if (!of.unit().equals("t")) {
-            inBales(at, outcome.value(Measure.INTAKE_FED.of(of.of())));
+            inBales(at, bales);
           }
         }
         case MADE ->
@@ -88,6 +97,21 @@ final class SimulatedSeason implements Trace {
       }
     }
     return values;
+  }
+
+  /** A crop's measures are of all its forms; what is counted in records is of one. */
+  private List<String> otherForms(String crop) {
+    return plant.baseOf(crop).equals(crop)
+        ? plant.forms(crop).stream().map(Crop::name).filter(form -> !form.equals(crop)).toList()
+        : List.of();
+  }
+
+  private void less(int at, String measure, List<Outcome.Column> columns, double[][] periods) {
+    double[] all = values[at].clone();
+    take(at, measure, columns, periods);
+    for (int period = 0; period < all.length; period++) {
+      values[at][period] = Math.max(0, all[period] - values[at][period]);
+    }
   }
 
   /** The season's bales, over the weeks as their mass is. */

@@ -34,6 +34,7 @@ final class RestOfSeason {
 
   private final LocalDate asOf;
   private final SeasonSoFar soFar;
+  private final OpeningContents contents;
   private final Map<String, Integer> onHand;
   private final Map<String, Double> ages;
   private final PurgeUnderWay purge;
@@ -43,9 +44,14 @@ final class RestOfSeason {
    * @param ages by {@code machine.stop}
    */
   RestOfSeason(
-      LocalDate asOf, SeasonSoFar soFar, Map<String, Integer> onHand, Map<String, Double> ages) {
+      LocalDate asOf,
+      SeasonSoFar soFar,
+      OpeningContents contents,
+      Map<String, Integer> onHand,
+      Map<String, Double> ages) {
     this.asOf = asOf;
     this.soFar = soFar;
+    this.contents = contents;
     this.onHand = onHand;
     this.ages = ages;
     purge = new PurgeUnderWay(asOf, soFar);
@@ -61,8 +67,8 @@ final class RestOfSeason {
         new Calendar(asOf, calendar.to(), calendar.shifts(), closed, calendar.repeats()),
         plant.components(),
         plant.crops(),
-        plant.machines().stream().map(this::aged).toList(),
-        plant.products().stream().map(of -> purge.of(plant, open(of))).toList(),
+        plant.machines().stream().map(this::aged).map(contents::of).toList(),
+        plant.products().stream().map(of -> purge.of(plant, contents.of(open(of)))).toList(),
         plant.packages(),
         plant.stores(),
         plant.lines(),
@@ -92,9 +98,12 @@ final class RestOfSeason {
     return machine.with(new Machine.Common(common.powerW(), common.drawsWithFlow(), stops));
   }
 
-  /** Orders less what was made of them; those that are filled are none any more. */
+  /**
+   * Orders less what was made of them and lies in no store; those that are filled are none any
+   * more.
+   */
   private Product open(Product product) {
-    double leftKg = soFar.madeKg(product.name());
+    double leftKg = soFar.deliveredKg(product);
     List<Product.Order> open = new ArrayList<>();
     for (Product.Order order : product.ordersByDue()) {
       double madeKg = Math.min(leftKg, order.massKg());

@@ -50,17 +50,12 @@ final class RestRows {
     List<Quantity> rows = new ArrayList<>();
     for (Crop crop : plant.crops()) {
       rows.add(
-          row(
-              Kind.FED,
-              crop.name(),
-              unit(crop),
-              soFar.fedBales(crop.name()),
-              Measure.INTAKE_FED.of(crop.name())));
+          row(Kind.FED, crop.name(), unit(crop), soFar.fedBales(crop.name()), fed(crop.name())));
     }
     for (Product product : plant.products()) {
       double soFarT = soFar.madeKg(product.name()) / TONNE_KG;
-      rows.add(
-          row(Kind.MADE, product.name(), "t", soFarT, Measure.PRODUCT_MASS.of(product.name())));
+      double[] rest = series(Measure.PRODUCT_MASS.of(product.name()));
+      rows.add(row(Kind.MADE, product.name(), "t", soFarT, rest));
     }
     return rows;
   }
@@ -69,8 +64,21 @@ final class RestRows {
     return crop.modules() ? "modules" : "bales";
   }
 
-  private Quantity row(Kind kind, String of, String unit, double soFar, String measure) {
-    double[] rest = series(measure);
+  /** Of a crop in several forms what each by itself was fed, as records have it. */
+  private double[] fed(String crop) {
+    double[] own = series(Measure.INTAKE_FED.of(crop)).clone();
+    if (plant.baseOf(crop).equals(crop)) {
+      for (Crop form : plant.forms(crop)) {
+        double[] others = series(Measure.INTAKE_FED.of(form.name()));
+        for (int at = 0; at < own.length && !form.name().equals(crop); at++) {
+          own[at] -= others[at];
+        }
+      }
+    }
+    return own;
+  }
+
+  private Quantity row(Kind kind, String of, String unit, double soFar, double[] rest) {
     double[] whole = Arrays.stream(rest).map(more -> soFar + more).toArray();
     double[] band = Quantiles.of(whole, 0.05, 0.5, 0.95);
     double mean = Arrays.stream(rest).average().orElse(0);

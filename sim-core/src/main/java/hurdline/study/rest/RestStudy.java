@@ -46,6 +46,7 @@ public final class RestStudy {
   private final SeasonSoFar soFar;
   private final List<Stock> stock = new ArrayList<>();
   private final Map<String, Double> ages;
+  private final OpeningContents contents;
   private final RestOfSeason rest;
   private final Run run;
   private final Optional<InputDraws> draws;
@@ -75,10 +76,12 @@ public final class RestStudy {
     plant = source.variants().with(chosen.asArray());
     refuseDate();
     Records before = records.before(asOf);
-    soFar = new SeasonSoFar(plant, before, asOf);
+    contents = new OpeningContents(before, asOf);
+    contents.check(source, plant, folder);
+    soFar = new SeasonSoFar(plant, before, asOf, contents);
     plant.crops().forEach(this::count);
     ages = new StopAges(plant, before, loads).on(plant.calendar().from(), asOf);
-    rest = new RestOfSeason(asOf, soFar, onHand(), ages);
+    rest = new RestOfSeason(asOf, soFar, contents, onHand(), ages);
     run = new Run(source, chosen, effort, rest::of);
     draws = new StudyInputs(plant, effort).draws();
     Plant left = rest.of(plant);
@@ -165,7 +168,12 @@ public final class RestStudy {
    */
   public Optional<RunAnswer> simulate(ProgressListener progress, BooleanSupplier stop) {
     Optional<RunAnswer> ran = run.simulate(progress, stop);
-    return ran.map(answer -> answer.with(rest(answer, progress, stop)));
+    return ran.map(
+        answer ->
+            answer.with(
+                rest(answer, progress, stop),
+                List.of(contents.fact(plant)),
+                records.cautionsUpTo(asOf)));
   }
 
   private SeasonRest rest(RunAnswer answer, ProgressListener progress, BooleanSupplier stop) {

@@ -24,6 +24,7 @@ final class SeasonSoFar {
   private final Plant plant;
   private final Records before;
   private final LocalDate asOf;
+  private final OpeningContents contents;
   private final RecordedMasses masses;
   private final WallClock clock;
 
@@ -31,10 +32,11 @@ final class SeasonSoFar {
    * @param plant over its whole calendar
    * @param before records of the days before
    */
-  SeasonSoFar(Plant plant, Records before, LocalDate asOf) {
+  SeasonSoFar(Plant plant, Records before, LocalDate asOf, OpeningContents contents) {
     this.plant = plant;
     this.before = before;
     this.asOf = asOf;
+    this.contents = contents;
     masses = new RecordedMasses(plant);
     clock = new WallClock(before.map().zone());
   }
@@ -46,6 +48,11 @@ final class SeasonSoFar {
 
   double madeKg(String product) {
     return madeKg(product, plant.calendar().from());
+  }
+
+  /** Less what is known to lie in its store. */
+  double deliveredKg(Product product) {
+    return Math.max(0, madeKg(product.name()) - contents.storedKg(plant, product));
   }
 
   /** From the morning of a date on. */
@@ -93,7 +100,9 @@ final class SeasonSoFar {
     return before.tickets().stream().anyMatch(ticket -> ticket.crop().equals(crop));
   }
 
-  /** Whether a line of the crop has worked a shift since a date. */
+  /**
+   * Whether a line of the crop, or of the one whose form it is, has worked a shift since a date.
+   */
   boolean hasWorked(String crop, LocalDate since) {
     return before.shifts().stream()
         .filter(shift -> !shift.date().isBefore(since))
@@ -101,7 +110,9 @@ final class SeasonSoFar {
         .anyMatch(
             name ->
                 plant.lines().stream()
-                    .anyMatch(line -> line.name().equals(name) && line.crop().equals(crop)));
+                    .anyMatch(
+                        line ->
+                            line.name().equals(name) && line.crop().equals(plant.baseOf(crop))));
   }
 
   /** Whether the records say what was fed of a crop. */
@@ -135,7 +146,7 @@ final class SeasonSoFar {
   List<OpenOrder> orders() {
     List<OpenOrder> all = new ArrayList<>();
     for (Product product : plant.products()) {
-      double leftKg = madeKg(product.name());
+      double leftKg = deliveredKg(product);
       for (Product.Order order : product.ordersByDue()) {
         double madeKg = Math.min(leftKg, order.massKg());
         leftKg -= madeKg;

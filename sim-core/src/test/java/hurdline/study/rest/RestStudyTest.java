@@ -119,6 +119,13 @@ class RestStudyTest {
         .orElseThrow();
   }
 
+  private static RestOfSeason rest(
+      Plant plant, Records before, LocalDate asOf, Map<String, Integer> onHand) {
+    OpeningContents none = new OpeningContents(before, asOf);
+    return new RestOfSeason(
+        asOf, new SeasonSoFar(plant, before, asOf, none), none, onHand, Map.of());
+  }
+
   private static Quantity fed(RunAnswer answer) {
     return answer.rest().quantities().stream()
         .filter(of -> of.kind() == Kind.FED)
@@ -253,9 +260,7 @@ class RestStudyTest {
     Plant plant = fields.plant();
     LocalDate asOf = LocalDate.of(2027, 2, 21);
     Records before = RecordsFolder.read(folder, plant).before(asOf);
-    Plant rest =
-        new RestOfSeason(asOf, new SeasonSoFar(plant, before, asOf), Map.of("stalk", 500), Map.of())
-            .of(plant);
+    Plant rest = rest(plant, before, asOf, Map.of("stalk", 500)).of(plant);
     Delivery delivery = rest.deliveries().get(0);
     assertThat(delivery.fields())
         .extracting(Delivery.Field::name, of -> (float) of.areaM2())
@@ -283,8 +288,7 @@ class RestStudyTest {
     Plant plant = lines.plant();
     LocalDate asOf = LocalDate.of(2027, 3, 4);
     Records none = RecordsFolder.read(folder, plant).before(asOf);
-    Plant rest =
-        new RestOfSeason(asOf, new SeasonSoFar(plant, none, asOf), Map.of(), Map.of()).of(plant);
+    Plant rest = rest(plant, none, asOf, Map.of()).of(plant);
     assertThat(rest.season())
         .extracting(entry -> ((Campaign) entry).from())
         .containsExactly(LocalDate.of(2027, 3, 6)); // the 4th and 5th are the changeover's
