@@ -80,7 +80,7 @@ public final class EngineStudies implements Studies {
   public PreparedStudy<RunAnswer> restOfSeason(
       PlantText plant, PlantChanges chosen, Path records, LocalDate asOf, RunSettings effort) {
     PlantOrigin source = source(plant, chosen);
-    Records read = RecordsFolder.ofOneForm(records, source.variants().with(chosen.asArray()));
+    Records read = RecordsFolder.read(records, source.variants().with(chosen.asArray()));
     String folder = records.toAbsolutePath().normalize().getFileName().toString();
     LineLoads loads = loads(RatedCapacity.of(source, chosen).capacity());
     RestStudy rest = new RestStudy(source, chosen, effort, read, folder, asOf, loads);
@@ -189,7 +189,7 @@ public final class EngineStudies implements Studies {
   public PreparedStudy<BacktestAnswer> backtest(
       PlantText plant, PlantChanges chosen, Path records, RunSettings effort) {
     PlantOrigin source = source(plant, chosen);
-    Records read = RecordsFolder.ofOneForm(records, source.variants().with(chosen.asArray()));
+    Records read = RecordsFolder.read(records, source.variants().with(chosen.asArray()));
     String folder = records.toAbsolutePath().normalize().getFileName().toString();
     Backtest backtest = new Backtest(source, chosen, read, folder, effort);
     return new PreparedStudy<>(backtest.simulations(), backtest::simulate);

@@ -17,8 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
  */
 class InputPlantsAuditTest {
   private static final String KEY = "machines.mill.grinding.energy";
-  private static final List<String> ENERGIES =
-      List.of("3 kWh/t", "9 kWh/t", "25 kWh/t");
+  private static final List<String> ENERGIES = List.of("3 kWh/t", "9 kWh/t", "25 kWh/t");
 
   @TempDir private Path dir;
 

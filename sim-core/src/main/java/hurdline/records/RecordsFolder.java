@@ -48,21 +48,6 @@ public final class RecordsFolder {
     return new RecordsFolder(folder, plant).records();
   }
 
-  /**
-   * For what simulates a season that has been, which does not tell forms of a crop apart.
-   *
-   * @throws ProblemsException also where a crop comes in several forms
-   */
-  public static Records ofOneForm(Path folder, Plant plant) {
-    if (plant.crops().stream().anyMatch(crop -> crop.formOf().isPresent())) {
-      throw refuse(
-          folder.toString(),
-          "the plant has a crop in several forms (\"form_of\"), which this does not read from records",
-          "a plant whose crops come in one form each; hurdline fit takes the others too");
-    }
-    return read(folder, plant);
-  }
-
   private Records records() {
     if (!Files.isDirectory(folder)) {
       throw refuse(
