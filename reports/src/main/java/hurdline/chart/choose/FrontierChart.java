@@ -15,6 +15,7 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
@@ -25,6 +26,9 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 /** What each budget buys: mean with its interval and 5th percentile over what the plans cost. */
 final class FrontierChart {
   private static final String NAME = "frontier";
+
+  /** Where the last step ends, over what its plan costs. */
+  private static final double BEYOND = 1.05;
 
   private final ChooseAnswer answer;
   private final Wording wording;
@@ -73,13 +77,20 @@ final class FrontierChart {
           wording.shown(of.high95(), unit));
       bad.add(cost(row), low, low, low);
     }
+    double beyond = cost(rows.get(rows.size() - 1)) * BEYOND;
+    Stream.of(mean, bad)
+        .forEach(
+            of -> {
+              int last = of.getItemCount() - 1;
+              of.add(beyond, of.getYValue(last), of.getYLowValue(last), of.getYHighValue(last));
+            });
     NumberAxis costs = ChartStyle.numberAxis(answer.header().currency() + " to buy", wording);
     costs.setAutoRangeStickyZero(false);
     NumberAxis up = ChartStyle.numberAxis(label + ", " + wording.unit(unit), wording);
     up.setAutoRangeIncludesZero(false);
     XYPlot plot = ChartStyle.band(mean, costs, up, true);
     ((YIntervalSeriesCollection) plot.getDataset()).addSeries(bad);
-    DeviationRenderer lines = new DeviationStepRenderer(true, true); // a little more buys nothing
+    DeviationRenderer lines = new Steps(rows.size());
     lines.setAlpha(0.35f);
     lines.setSeriesPaint(0, Palette.BLUE);
     lines.setSeriesFillPaint(0, Palette.SKY);
@@ -91,6 +102,22 @@ final class FrontierChart {
     lines.setSeriesShape(1, new Rectangle2D.Double(-3, -3, 6, 6));
     plot.setRenderer(lines);
     return plot;
+  }
+
+  /** A little more money buys nothing more, and the last plan stays the best beyond its cost. */
+  private static final class Steps extends DeviationStepRenderer {
+    private static final long serialVersionUID = 1;
+    private final int plans;
+
+    Steps(int plans) {
+      super(true, true);
+      this.plans = plans;
+    }
+
+    @Override
+    public boolean getItemShapeVisible(int series, int item) {
+      return item < plans;
+    }
   }
 
   private String alternative() {
