@@ -125,6 +125,15 @@ final class LimitWords {
     return limits.isEmpty() ? "" : limits.get(0).what();
   }
 
+  /** The machine whose own rate alone limits the line longest; empty where it is anything else. */
+  Optional<String> slowest() {
+    return limits.isEmpty()
+            || Double.isNaN(limits.get(0).own())
+            || limits.size() > 1 && isClose(limits.get(0), limits.get(1))
+        ? Optional.empty()
+        : Optional.of(Cause.machineOf(limits.get(0).cause()));
+  }
+
   /** Of what limits the line longest; 0 where nothing does. */
   double share() {
     return limits.isEmpty() ? 0 : limits.get(0).told();

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 
-/** The answer of a run in two to five sentences that one could say aloud. */
+/** The answer of a run in two to seven sentences that one could say aloud. */
 public final class RunHeadline {
   private static final int LINES_TOLD = 2;
   private static final int SHORTEST_YEAR_D = 350;
@@ -37,7 +37,14 @@ public final class RunHeadline {
   public List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     List<Outline.Line> told = told();
-    told.forEach(line -> limits(line).sentence().ifPresent(sentences::add));
+    for (Outline.Line line : told) {
+      LimitWords limits = limits(line);
+      limits.sentence().ifPresent(sentences::add);
+      limits
+          .slowest()
+          .flatMap(machine -> new BinBehind(answer).sentence(line.name(), machine))
+          .ifPresent(sentences::add);
+    }
     if (told.size() < answer.outline().lines().size()) {
       sentences.add("What limits the other lines stands in the table");
     }
