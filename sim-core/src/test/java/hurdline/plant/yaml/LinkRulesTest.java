@@ -180,11 +180,11 @@ class LinkRulesTest {
   void aFillerBehindAMillNamesAMillOfItsLine() {
     Edited.with("packs: from-mill", "packs: from-saw")
         .saysOnly(
-            "lines.stalk_line.steps.bagger.packs: \"saw\" is no hammer-mill; expected \"from\" and"
+            "lines.stalk_line.steps.bagger.packs: \"saw\" is no hammer-mill; expected \"from-\" and"
                 + " the name of a hammer-mill, one of mill");
     Edited.with("packs: from-mill", "packs: from-mil")
         .saysOnly(
-            "lines.stalk_line.steps.bagger.packs: \"mil\" is no machine; expected \"from\" and the"
+            "lines.stalk_line.steps.bagger.packs: \"mil\" is no machine; expected \"from-\" and the"
                 + " name of a hammer-mill, perhaps \"mill\"");
   }
 
