@@ -73,7 +73,7 @@ final class BinBehind {
             + names.machines(drawing)
             + " and what follows decide what the line makes, and a faster "
             + names.machines(List.of(machine)).replaceFirst("^the ", "")
-            + " may bring little (compare --gain simulates 10 % more of each)");
+            + " may bring little; compare --gain simulates 10 % more of each");
   }
 
   /** Those that fill from a machine without another bin in between, in order of flow. */

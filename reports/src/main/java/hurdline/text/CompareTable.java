@@ -109,7 +109,7 @@ public final class CompareTable {
         answer.outline().lines().size() > 1 ? Titles.inText(titles.line(row.line())) + " " : "";
     return MainTable.Row.of(
         group,
-        line + MainTable.LIMITED + LimitWords.by(row.cause(), titles),
+        line + MainTable.LIMITED + CauseWords.by(row.cause(), titles),
         "share",
         MainTable.Figures.of(row.share(), row.shareLow95(), row.shareHigh95()));
   }

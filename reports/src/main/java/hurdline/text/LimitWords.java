@@ -2,7 +2,6 @@ package hurdline.text;
 
 import hurdline.answer.BottleneckRow;
 import hurdline.answer.Outline;
-import hurdline.answer.Titles;
 import hurdline.measure.Cause;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -243,7 +242,8 @@ final class LimitWords {
         .forEach(
             row ->
                 together
-                    .computeIfAbsent(belongsTo(row.cause(), crop), key -> new ArrayList<>())
+                    .computeIfAbsent(
+                        CauseWords.belongsTo(row.cause(), crop, names), key -> new ArrayList<>())
                     .add(row));
     double longest = rows.stream().mapToDouble(BottleneckRow::share).max().orElse(0);
     List<Limit> found = new ArrayList<>();
@@ -297,42 +297,5 @@ final class LimitWords {
         causes.stream().mapToDouble(BottleneckRow::shareLow95).sum(),
         causes.stream().mapToDouble(BottleneckRow::shareHigh95).sum(),
         Cause.machinesOf(first.cause()).size() > 1);
-  }
-
-  private String belongsTo(String cause, String crop) {
-    return switch (Cause.kindOf(cause)) {
-      case RESOURCE -> "the wait for " + names.resource(Cause.resourceOf(cause));
-      case STORE -> "a lack of room for products";
-      case LIFT -> "the lift to the feed table";
-      case NO_BALES, CROP_DONE -> "a lack of " + crop;
-      case KEPT_APART -> crop + " kept apart until released";
-      case NO_ORDER -> "a lack of orders";
-      case NO_CREW -> "a lack of crew";
-      default -> names.machines(Cause.machinesOf(cause));
-    };
-  }
-
-  /** A cause in a few words for the label of a row: {@code mill}, {@code cleaning of feeder}. */
-  static String by(String cause, Titles titles) {
-    String machine =
-        CapacityWords.and(
-            Cause.machinesOf(cause).stream()
-                .map(name -> Titles.inText(titles.machine(name)))
-                .toList());
-    String tail = cause.substring(cause.indexOf('.') + 1);
-    return switch (Cause.kindOf(cause)) {
-      case RATE -> machine;
-      case STOP -> Titles.inText(titles.stop(Cause.machineOf(cause), tail)) + " of " + machine;
-      case PACKAGE_CHANGE -> "package change at " + machine;
-      case SCREEN_CHANGE -> "screen change of " + machine;
-      case RESOURCE -> "wait for " + Titles.inText(titles.resource(tail));
-      case STORE -> "lack of room in " + titles.storeInText(tail);
-      case LIFT -> "lift to the table";
-      case NO_BALES -> "lack of crop";
-      case KEPT_APART -> "crop kept apart";
-      case CROP_DONE -> "end of the crop";
-      case NO_ORDER -> "lack of orders";
-      case NO_CREW -> "lack of crew";
-    };
   }
 }

@@ -149,7 +149,7 @@ public final class RankedAlternatives {
       first.ifPresent(
           row ->
               limits.add(
-                  LimitWords.by(row.cause(), titles)
+                  CauseWords.by(row.cause(), titles)
                       + ", "
                       + wording.fixed(row.share(), 0, "share")
                       + " %"

@@ -98,7 +98,7 @@ public final class RunTable {
   private MainTable.Row limit(String group, BottleneckRow row) {
     return MainTable.Row.of(
         group,
-        MainTable.LIMITED + LimitWords.by(row.cause(), titles),
+        MainTable.LIMITED + CauseWords.by(row.cause(), titles),
         "share",
         MainTable.Figures.of(row.share(), row.shareLow95(), row.shareHigh95()));
   }

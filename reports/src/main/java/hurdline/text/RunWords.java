@@ -48,7 +48,7 @@ public final class RunWords {
     }
     new TonWords(answer, wording)
         .sentences()
-        .forEach(sentence -> lines.add("ton fed     " + sentence + "."));
+        .forEach(sentence -> lines.add("unit cost   " + sentence + "."));
     new CashWords(answer, wording)
         .sentence()
         .ifPresent(sentence -> lines.add("loan        " + sentence + "."));

@@ -67,8 +67,8 @@ class BinBehindTest {
         .startsWith(
             "The feeder is the bottleneck: it limits the stalk line in 75 of 100 scheduled hours.",
             "But the hurd bin behind it fills up: over the season the mill and what follows decide"
-                + " what the line makes, and a faster feeder may bring little (compare --gain"
-                + " simulates 10 % more of each).");
+                + " what the line makes, and a faster feeder may bring little; compare --gain"
+                + " simulates 10 % more of each.");
   }
 
   /**

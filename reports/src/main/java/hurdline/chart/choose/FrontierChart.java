@@ -69,16 +69,12 @@ final class FrontierChart {
     YIntervalSeries bad = new YIntervalSeries("5th percentile of the years");
     for (FrontierRow row : rows) {
       ChosenRow of = shown(row);
-      double low = wording.shown(of.p05(), unit);
-      mean.add(
-          cost(row),
-          wording.shown(of.mean(), unit),
-          wording.shown(of.low95(), unit),
-          wording.shown(of.high95(), unit));
-      bad.add(cost(row), low, low, low);
+      add(mean, row, of.mean(), of.low95(), of.high95());
+      add(bad, row, of.p05(), of.p05(), of.p05());
     }
     double beyond = cost(rows.get(rows.size() - 1)) * BEYOND;
     Stream.of(mean, bad)
+        .filter(of -> of.getItemCount() > 0)
         .forEach(
             of -> {
               int last = of.getItemCount() - 1;
@@ -90,7 +86,7 @@ final class FrontierChart {
     up.setAutoRangeIncludesZero(false);
     XYPlot plot = ChartStyle.band(mean, costs, up, true);
     ((YIntervalSeriesCollection) plot.getDataset()).addSeries(bad);
-    DeviationRenderer lines = new Steps(rows.size());
+    DeviationRenderer lines = new Steps();
     lines.setAlpha(0.35f);
     lines.setSeriesPaint(0, Palette.BLUE);
     lines.setSeriesFillPaint(0, Palette.SKY);
@@ -104,19 +100,27 @@ final class FrontierChart {
     return plot;
   }
 
+  /** A plan without a value is left out: the renderer stumbles over the step to it. */
+  private void add(YIntervalSeries series, FrontierRow row, double at, double low, double high) {
+    double from = Double.isNaN(low) ? at : low;
+    double to = Double.isNaN(high) ? at : high;
+    if (Double.isFinite(at) && Double.isFinite(from) && Double.isFinite(to)) {
+      series.add(
+          cost(row), wording.shown(at, unit), wording.shown(from, unit), wording.shown(to, unit));
+    }
+  }
+
   /** A little more money buys nothing more, and the last plan stays the best beyond its cost. */
   private static final class Steps extends DeviationStepRenderer {
     private static final long serialVersionUID = 1;
-    private final int plans;
 
-    Steps(int plans) {
+    Steps() {
       super(true, true);
-      this.plans = plans;
     }
 
     @Override
     public boolean getItemShapeVisible(int series, int item) {
-      return item < plans;
+      return item < getPlot().getDataset().getItemCount(series) - 1;
     }
   }
 
