@@ -20,6 +20,7 @@ public final class RunHeadline {
   private static final int LONGEST_YEAR_D = 380;
 
   private final RunAnswer answer;
+  private final Wording wording;
   private final Spoken spoken;
   private final SpokenNames names;
   private final SeasonRestWords rest;
@@ -27,6 +28,7 @@ public final class RunHeadline {
   public RunHeadline(RunAnswer answer, Wording wording) {
     this.answer = answer;
     rest = new SeasonRestWords(answer, wording);
+    this.wording = wording;
     this.spoken = new Spoken(wording);
     this.names = new SpokenNames(answer.outline().titles());
   }
@@ -115,10 +117,31 @@ public final class RunHeadline {
           : Optional.of(
               "All of "
                   + CapacityWords.and(used.stream().distinct().toList())
-                  + " is used when the season ends");
+                  + " is used when the season ends"
+                  + lastOfIt());
     }
     return Optional.of(
         SpokenNames.upper(CapacityWords.and(left)) + " are left when the season ends");
+  }
+
+  /** {@code , the last stalk about 2028-01-25}: when the lines that are told are done. */
+  private String lastOfIt() {
+    if (answer.rest().isGiven()) {
+      return ""; // which says it by itself
+    }
+    List<String> done = new ArrayList<>();
+    for (Outline.Line line : told()) {
+      answer
+          .find(Measure.SEASON_ENDED.of(line.name()))
+          .filter(row -> !Double.isNaN(row.mean()))
+          .ifPresent(row -> done.add("the last " + names.crop(line.crop()) + " " + on(row)));
+    }
+    return done.isEmpty() ? "" : ", " + CapacityWords.and(done);
+  }
+
+  private String on(SummaryRow day) {
+    String date = wording.date(answer.header().from().plusDays(Math.round(day.mean()) - 1));
+    return (day.most() > day.least() ? "about " : "on ") + date;
   }
 
   private String leftOver(Outline.Line line, SummaryRow row) {

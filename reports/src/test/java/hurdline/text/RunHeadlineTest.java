@@ -40,6 +40,31 @@ class RunHeadlineTest {
   }
 
   @Test
+  void whereAllIsUsedItIsSaidWhenTheLinesAreDone() {
+    List<SummaryRow> used = new ArrayList<>();
+    for (SummaryRow row : SampleAnswer.year().summary()) {
+      boolean left = row.measure().endsWith(".left_over");
+      used.add(
+          left
+              ? Draft.from(row).with(SummaryRow::mean, 0.0).with(SummaryRow::most, 0.0).made()
+              : row);
+    }
+    used.add(
+        Draft.of(SummaryRow.class)
+            .with(SummaryRow::measure, "season.stalk_line.ended")
+            .with(SummaryRow::mean, 32.0)
+            .with(SummaryRow::least, 30.0)
+            .with(SummaryRow::most, 34.0)
+            .made());
+    assertThat(said(SampleAnswer.with(used)))
+        .anySatisfy(
+            sentence ->
+                assertThat(sentence)
+                    .startsWith("All of the stalk")
+                    .contains(" is used when the season ends, the last stalk about 2027-02-04"));
+  }
+
+  @Test
   void oneReplicationIsOneSimulatedYear() {
     assertThat(said(SampleAnswer.bare()))
         .containsExactly(
