@@ -257,7 +257,11 @@ final class RunSections {
     new TonWords(answer, wording).sentences().forEach(sentence -> html.paragraph(sentence + "."));
     if (tables.hasLineMoney()) {
       html.table("margin by line", tables.lineMoney());
-      html.paragraph("A line's margin is before electricity and overhead, which serve all lines.");
+      html.paragraph(
+          "A line's margin is before electricity and overhead, which serve all lines. Per "
+              + wording.units().ton()
+              + " it is the mean of each year's own figure, and so may differ a little from sums"
+              + " of all years divided.");
     }
     html.paragraph("The margin is before interest and tax, and before the cost of any option.");
     if (tables.hasCash()) {

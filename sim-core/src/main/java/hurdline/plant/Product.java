@@ -53,6 +53,21 @@ public record Product(
 
   /** The same product with other orders. */
   public Product withOrders(List<Order> others) {
+    return with(others, storage, purge);
+  }
+
+  /** The same product with so many purge packages of a campaign under way still to come. */
+  public Product withPurgeUnderWay(int packages) {
+    return with(
+        orders, storage, purge.map(of -> new Purge(of.packages(), of.factor(), packages)));
+  }
+
+  /** The same product with so many packages in its store on the first day. */
+  public Product withOpening(int packages) {
+    return with(orders, storage.map(of -> of.opening(packages)), purge);
+  }
+
+  private Product with(List<Order> others, Optional<Storage> stored, Optional<Purge> purged) {
     return new Product(
         name,
         pricePerKg,
@@ -63,40 +78,8 @@ public record Product(
         freight,
         cleanliness,
         market,
-        storage,
-        purge);
-  }
-
-  /** The same product with so many purge packages of a campaign under way still to come. */
-  public Product withPurgeUnderWay(int packages) {
-    return new Product(
-        name,
-        pricePerKg,
-        packaging,
-        orders,
-        sellsOrdersOnly,
-        moisture,
-        freight,
-        cleanliness,
-        market,
-        storage,
-        purge.map(of -> new Purge(of.packages(), of.factor(), packages)));
-  }
-
-  /** The same product with so many packages in its store on the first day. */
-  public Product withOpening(int packages) {
-    return new Product(
-        name,
-        pricePerKg,
-        packaging,
-        orders,
-        sellsOrdersOnly,
-        moisture,
-        freight,
-        cleanliness,
-        market,
-        storage.map(of -> of.opening(packages)),
-        purge);
+        stored,
+        purged);
   }
 
   /** Its orders in the order in which they are met. */
