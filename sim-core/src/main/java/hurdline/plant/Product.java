@@ -58,8 +58,7 @@ public record Product(
 
   /** The same product with so many purge packages of a campaign under way still to come. */
   public Product withPurgeUnderWay(int packages) {
-    return with(
-        orders, storage, purge.map(of -> new Purge(of.packages(), of.factor(), packages)));
+    return with(orders, storage, purge.map(of -> new Purge(of.packages(), of.factor(), packages)));
   }
 
   /** The same product with so many packages in its store on the first day. */
