@@ -72,12 +72,12 @@ final class FrontierChart {
       add(mean, row, of.mean(), of.low95(), of.high95());
       add(bad, row, of.p05(), of.p05(), of.p05());
     }
-    double beyond = cost(rows.get(rows.size() - 1)) * BEYOND;
     Stream.of(mean, bad)
         .filter(of -> of.getItemCount() > 0)
         .forEach(
             of -> {
               int last = of.getItemCount() - 1;
+              double beyond = of.getX(last).doubleValue() * BEYOND;
               of.add(beyond, of.getYValue(last), of.getYLowValue(last), of.getYHighValue(last));
             });
     NumberAxis costs = ChartStyle.numberAxis(answer.header().currency() + " to buy", wording);
@@ -104,7 +104,7 @@ final class FrontierChart {
   private void add(YIntervalSeries series, FrontierRow row, double at, double low, double high) {
     double from = Double.isNaN(low) ? at : low;
     double to = Double.isNaN(high) ? at : high;
-    if (Double.isFinite(at) && Double.isFinite(from) && Double.isFinite(to)) {
+    if (Double.isFinite(cost(row)) && Double.isFinite(at + from + to)) {
       series.add(
           cost(row), wording.shown(at, unit), wording.shown(from, unit), wording.shown(to, unit));
     }
