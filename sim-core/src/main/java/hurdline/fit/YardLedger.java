@@ -88,24 +88,17 @@ final class YardLedger {
   /** What was first counted in the first week, else what the plant file has on hand. */
   private void opening(Plant plant, Records records, String crop, List<Booking> bookings) {
     LocalDate first = records.first().orElse(plant.calendar().from());
-    String only = plant.crops().get(0).name();
     LocalDate counted = null;
     double bales = yard.onHand().getOrDefault(crop, 0);
-    for (DayRecord row : records.yard()) {
-      boolean isNamed = plant.crops().stream().anyMatch(of -> names(row, of.name()));
-      boolean isIts = isNamed ? names(row, crop) : crop.equals(only);
+    for (DayRecord row : records.counted(plant, crop).toList()) {
       boolean isEarly = Math.abs(ChronoUnit.DAYS.between(first, row.date())) < FIRST_DAYS;
-      if (isIts && isEarly && (counted == null || !row.date().isAfter(counted))) {
+      if (isEarly && (counted == null || !row.date().isAfter(counted))) {
         bales = row.date().equals(counted) ? bales + row.value() : row.value();
         counted = row.date();
       }
     }
     double atS = new WallClock(records.map().zone()).epochS(first.atStartOfDay());
     bookings.add(new Booking(atS, crop, bales, ""));
-  }
-
-  private static boolean names(DayRecord row, String crop) {
-    return (" " + row.what() + " ").contains(" " + crop + " ");
   }
 
   private static void came(Records records, Map<String, Double> baleKg, List<Booking> bookings) {

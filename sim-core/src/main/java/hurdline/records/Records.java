@@ -100,6 +100,14 @@ public record Records(
         contents.stream().filter(row -> of.test(row.date())).map(ContentRecord::line));
   }
 
+  /**
+   * Counts of a crop in the yard. One that names no crop is of the one that its place alone takes,
+   * else of the file's first.
+   */
+  public Stream<DayRecord> counted(Plant plant, String crop) {
+    return yard.stream().filter(row -> YardReader.isOf(row, plant, crop));
+  }
+
   /** The package of each machine that fills one kind alone, by the machine. */
   public Map<String, String> packageOf(Plant plant) {
     return PackageNames.filled(plant);

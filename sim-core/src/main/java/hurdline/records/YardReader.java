@@ -79,6 +79,27 @@ final class YardReader {
     return crop.map(read -> (table.text(row, "place") + " " + read.name()).strip());
   }
 
+  /** Whether a count of the yard is of a crop: by its name, or without any by its place. */
+  static boolean isOf(DayRecord row, Plant plant, String crop) {
+    boolean isNamed = plant.crops().stream().anyMatch(of -> names(row, of.name()));
+    return isNamed ? names(row, crop) : crop.equals(ofPlace(row, plant));
+  }
+
+  private static String ofPlace(DayRecord row, Plant plant) {
+    List<String> crops = plant.crops().stream().map(Crop::name).toList();
+    return plant.yard().places().stream()
+        .filter(place -> names(row, place.name()))
+        .map(place -> crops.stream().filter(place::takes).toList())
+        .filter(taken -> taken.size() == 1)
+        .map(taken -> taken.get(0))
+        .findFirst()
+        .orElse(crops.get(0));
+  }
+
+  private static boolean names(DayRecord row, String word) {
+    return (" " + row.what() + " ").contains(" " + word + " ");
+  }
+
   List<ContentRecord> read() {
     List<ContentRecord> found = new ArrayList<>();
     for (Row row : table.rows()) {
