@@ -83,7 +83,6 @@ final class ChooseCost {
 
   /** This machine, where no other simulates. */
   String here() {
-    return (choose.threads() == 1 ? "1 thread" : choose.threads() + " threads")
-        + " of this machine";
+    return Counted.of(choose.threads(), "thread") + " of this machine";
   }
 }

@@ -56,9 +56,10 @@ final class GridCost {
     if (left > 0) {
       err.println(
           "About "
-              + SimulationTime.ofCall(grid::trial, left, threads)
+              + SimulationTime.ofCall(
+                  left / threads * SimulationTime.secondsEach(grid::trial, left / threads))
               + " on "
-              + (threads == 1 ? "1 thread" : threads + " threads")
+              + Counted.of(threads, "thread")
               + ", by the first runs.");
     }
   }

@@ -2,6 +2,7 @@ package hurdline.command;
 
 import hurdline.service.PreparedStudy.ServiceLivesWork;
 import hurdline.study.option.BreakEvenWork;
+import hurdline.unit.Counted;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -21,11 +22,12 @@ final class LivesCost {
    * @param calendars that the call simulates in all, replications too
    */
   static List<String> lines(ServiceLivesWork work, int calendars) {
+    double most = Math.max(calendars, work.breakEven().calendars());
+    double eachS = SimulationTime.secondsEach(work.trial(), most / work.threads()) / work.threads();
     List<String> lines = new ArrayList<>();
-    lines.add(lives(work, SimulationTime.ofCall(work.trial(), calendars, work.threads())));
+    lines.add(lives(work, SimulationTime.ofCall(calendars * eachS)));
     if (work.breakEven().searches() > 0) {
-      double each = work.breakEven().calendars() / (double) work.threads();
-      lines.add(searches(work, each * SimulationTime.secondsEach(work.trial(), each)));
+      lines.add(searches(work, work.breakEven().calendars() * eachS));
     }
     return lines;
   }
@@ -66,6 +68,6 @@ final class LivesCost {
   }
 
   private static String onThreads(ServiceLivesWork work) {
-    return " on " + (work.threads() == 1 ? "1 thread" : work.threads() + " threads");
+    return " on " + Counted.of(work.threads(), "thread");
   }
 }

@@ -20,10 +20,9 @@ final class SimulationTime {
 
   private SimulationTime() {}
 
-  /** How long a call takes that simulates so many calendars, several at once; in words. */
-  static String ofCall(Runnable trialRun, double calendars, int atOnce) {
-    double each = calendars / atOnce;
-    return inWords(BESIDES_S + each * secondsEach(trialRun, each));
+  /** How long a call takes of which this is the time for its calendars; in words. */
+  static String ofCall(double calendarsS) {
+    return inWords(BESIDES_S + calendarsS);
   }
 
   /**

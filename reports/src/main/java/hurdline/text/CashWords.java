@@ -22,7 +22,8 @@ public final class CashWords {
    * the calendar (debt service coverage; common practice, no source).
    */
   public Optional<String> sentence() {
-    double due = mean(Measure.CASH_INTEREST) + mean(Measure.CASH_REPAYMENT);
+    double due =
+        answer.meanOr0(Measure.CASH_INTEREST.of()) + answer.meanOr0(Measure.CASH_REPAYMENT.of());
     return due > 0
         ? answer.find(Measure.MONEY_MARGIN.of()).map(margin -> sentence(due, margin))
         : Optional.empty();
@@ -44,9 +45,5 @@ public final class CashWords {
 
   private String times(double ratio) {
     return wording.fixed(ratio, 2, "") + " times";
-  }
-
-  private double mean(Measure measure) {
-    return answer.find(measure.of()).map(SummaryRow::mean).orElse(0.0);
   }
 }

@@ -2,7 +2,6 @@ package hurdline.text;
 
 import hurdline.answer.Outline;
 import hurdline.answer.RunAnswer;
-import hurdline.answer.SummaryRow;
 import hurdline.answer.Titles;
 import hurdline.measure.Measure;
 import java.util.ArrayList;
@@ -59,15 +58,11 @@ public final class PriceWords {
   }
 
   private void price(List<String> found, String title, String money, String mass) {
-    double paid = mean(money);
-    double massT = mean(mass);
+    double paid = answer.meanOr0(money);
+    double massT = answer.meanOr0(mass);
     if (massT > 0 && paid != 0) {
       String unit = answer.header().currency() + "/t";
       found.add(Titles.inText(title) + " " + wording.rough(paid / massT, unit));
     }
-  }
-
-  private double mean(String measure) {
-    return answer.find(measure).map(SummaryRow::mean).orElse(0.0);
   }
 }

@@ -152,11 +152,8 @@ public final class RunHeadline {
 
   /** {@code of 7,100}: what was fed and what is left, where no other line is fed the same crop. */
   private String ofAll(Outline.Line line, SummaryRow left) {
-    boolean alone =
-        answer.outline().lines().stream().filter(each -> each.crop().equals(line.crop())).count()
-            == 1;
     double all = answer.mean(Measure.INTAKE_FED.of(line.crop())) + left.mean();
-    return alone && all > 0
+    return answer.outline().isAlone(line) && all > 0
         ? " of " + spoken.number(all, all - all / 100, all + all / 100, left.unit())
         : "";
   }

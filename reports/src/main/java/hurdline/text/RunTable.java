@@ -56,9 +56,7 @@ public final class RunTable {
 
   private void line(Outline.Line line) {
     String group = SpokenNames.upper(titles.line(line.name()));
-    boolean alone =
-        answer.outline().lines().stream().filter(other -> other.crop().equals(line.crop())).count()
-            == 1;
+    boolean alone = answer.outline().isAlone(line);
     // The measure is the crop's; where lines share one, a line's own part shows in its throughput.
     add(
         group,

@@ -36,11 +36,10 @@ public final class TonWords {
   }
 
   private Optional<String> sentence(Outline.Line line) {
-    double fedT = answer.find(Measure.MASS_FED.of(line.crop())).map(SummaryRow::mean).orElse(0.0);
-    boolean alone =
-        answer.outline().lines().stream().filter(each -> each.crop().equals(line.crop())).count()
-            == 1;
-    return alone && fedT > 0 && answer.find(Measure.MONEY_LINE_REVENUE.of(line.name())).isPresent()
+    double fedT = answer.meanOr0(Measure.MASS_FED.of(line.crop()));
+    return answer.outline().isAlone(line)
+            && fedT > 0
+            && answer.find(Measure.MONEY_LINE_REVENUE.of(line.name())).isPresent()
         ? answer
             .find(Measure.MONEY_LINE_MARGIN.of(line.name()))
             .map(margin -> sentence(line, fedT, margin.mean()))
@@ -99,9 +98,9 @@ public final class TonWords {
     }
     double perT = margin.get().mean() / fedT;
     return ", which take "
-        + number(of(Measure.MONEY_ELECTRICITY.of()) / fedT)
+        + number(answer.meanOr0(Measure.MONEY_ELECTRICITY.of()) / fedT)
         + " and "
-        + number(of(Measure.MONEY_OVERHEAD.of()) / fedT)
+        + number(answer.meanOr0(Measure.MONEY_OVERHEAD.of()) / fedT)
         + ", so that a "
         + wording.units().ton()
         + (perT < 0 ? " loses " : " earns ")
@@ -110,11 +109,7 @@ public final class TonWords {
   }
 
   private double of(Outline.Line line, Measure measure) {
-    return of(measure.of(line.name()));
-  }
-
-  private double of(String measure) {
-    return answer.find(measure).map(SummaryRow::mean).orElse(0.0);
+    return answer.meanOr0(measure.of(line.name()));
   }
 
   private String money(double perT) {

@@ -1,5 +1,6 @@
 package hurdline.audit;
 
+import hurdline.sample.PlainYaml;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,13 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.yaml.snakeyaml.DumperOptions;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
-import org.yaml.snakeyaml.nodes.Tag;
-import org.yaml.snakeyaml.representer.Representer;
-import org.yaml.snakeyaml.resolver.Resolver;
 
 /**
  * What a plant file says, read as plain text by paths such as {@code machines.mill.power}: the
@@ -35,23 +29,7 @@ final class PlantFacts {
   }
 
   static PlantFacts read(Path path) throws IOException {
-    LoaderOptions options = new LoaderOptions();
-    Yaml yaml =
-        new Yaml(
-            new SafeConstructor(options),
-            new Representer(new DumperOptions()),
-            new DumperOptions(),
-            options,
-            new OnlyText());
-    return new PlantFacts((Map<?, ?>) yaml.load(Files.readString(path)));
-  }
-
-  /** Every value is a text, but for one that is left out. */
-  private static final class OnlyText extends Resolver {
-    @Override
-    protected void addImplicitResolvers() {
-      addImplicitResolver(Tag.NULL, Pattern.compile("^(?:~|null|)$"), "~n\0");
-    }
+    return new PlantFacts(PlainYaml.of(Files.readString(path)));
   }
 
   /**

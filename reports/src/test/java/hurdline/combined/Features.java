@@ -135,6 +135,13 @@ final class Features {
     return plant.names("lines." + line + ".steps");
   }
 
+  /** Those that part what they get. */
+  private List<String> parting(String line) {
+    return steps(line).stream()
+        .filter(s -> !plant.list("lines." + line + ".steps." + s + ".outlets").isEmpty())
+        .toList();
+  }
+
   private List<String> packed() {
     return plant.names("products").stream()
         .filter(p -> plant.has("products." + p + ".package"))
@@ -431,10 +438,7 @@ final class Features {
           + "lines: {%s: {steps: {%s: {to: %s}, %s: {to: %s}}}}"
               .formatted(line, step, bin, bin, next);
     }
-    List<String> parting =
-        steps(line).stream()
-            .filter(s -> !plant.list("lines." + line + ".steps." + s + ".outlets").isEmpty())
-            .toList();
+    List<String> parting = parting(line);
     if (parting.isEmpty()) {
       return "";
     }
@@ -560,10 +564,7 @@ final class Features {
 
   private String outletBy() {
     String line = line();
-    List<String> parting =
-        steps(line).stream()
-            .filter(s -> !plant.list("lines." + line + ".steps." + s + ".outlets").isEmpty())
-            .toList();
+    List<String> parting = parting(line);
     if (parting.isEmpty()) {
       return "";
     }

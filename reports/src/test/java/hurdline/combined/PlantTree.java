@@ -1,5 +1,6 @@
 package hurdline.combined;
 
+import hurdline.sample.PlainYaml;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -8,13 +9,6 @@ import java.util.Map;
 import java.util.Random;
 import java.util.function.BiFunction;
 import java.util.regex.Pattern;
-import org.yaml.snakeyaml.DumperOptions;
-import org.yaml.snakeyaml.LoaderOptions;
-import org.yaml.snakeyaml.Yaml;
-import org.yaml.snakeyaml.constructor.SafeConstructor;
-import org.yaml.snakeyaml.nodes.Tag;
-import org.yaml.snakeyaml.representer.Representer;
-import org.yaml.snakeyaml.resolver.Resolver;
 
 /** A plant file as maps, lists and texts, which a test changes and writes again. */
 final class PlantTree {
@@ -27,27 +21,7 @@ final class PlantTree {
   }
 
   static PlantTree of(String text) {
-    return new PlantTree(map(load(text)));
-  }
-
-  private static Object load(String text) {
-    LoaderOptions options = new LoaderOptions();
-    Yaml yaml =
-        new Yaml(
-            new SafeConstructor(options),
-            new Representer(new DumperOptions()),
-            new DumperOptions(),
-            options,
-            new OnlyText());
-    return yaml.load(text);
-  }
-
-  /** Every value is a text, but for one that is left out. */
-  private static final class OnlyText extends Resolver {
-    @Override
-    protected void addImplicitResolvers() {
-      addImplicitResolver(Tag.NULL, Pattern.compile("^(?:~|null|)$"), "~n\0");
-    }
+    return new PlantTree(PlainYaml.of(text));
   }
 
   @SuppressWarnings("unchecked")
@@ -96,7 +70,7 @@ final class PlantTree {
 
   /** With a merge patch (RFC 7396). */
   PlantTree with(String patch) {
-    return new PlantTree(merged(copy().file, map(load(patch))));
+    return new PlantTree(merged(copy().file, PlainYaml.of(patch)));
   }
 
   private static Map<String, Object> merged(Map<String, Object> base, Map<String, Object> patch) {

@@ -28,7 +28,8 @@ class SimulationTimeTest {
   /** 300 calendars of 30 ms, two at a time, and what comes with every call. */
   @Test
   void theTimeOfACallHasItsStartAndItsPageToo() {
-    String said = SimulationTime.ofCall(warming(new AtomicInteger()), 300, 2);
+    double each = SimulationTime.secondsEach(warming(new AtomicInteger()), 150);
+    String said = SimulationTime.ofCall(150 * each);
     assertThat(said).matches("([78]|9|1[0-9]) s");
   }
 

@@ -7,6 +7,7 @@ import hurdline.answer.RunAnswer;
 import hurdline.answer.SummaryRow;
 import hurdline.sample.Draft;
 import hurdline.sample.SampleAnswer;
+import hurdline.sample.SampleRow;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -18,29 +19,20 @@ class TonWordsTest {
   /** 1,000 t fed; revenue less all that is taken is the margin. */
   private static final List<SummaryRow> SUMS =
       List.of(
-          row("mass.stalk.fed", "t", 1_000),
-          row("money.stalk_line.revenue", "USD", 400_000),
-          row("money.stalk_line.crop_cost", "USD", 170_000),
-          row("money.stalk_line.stock_change", "USD", -20_000),
-          row("money.stalk_line.wages", "USD", 90_000),
-          row("money.stalk_line.packages", "USD", 30_000),
-          row("money.stalk_line.stops", "USD", 120),
-          row("money.stalk_line.margin", "USD", 89_880),
-          row("money.electricity", "USD", 20_000),
-          row("money.overhead", "USD", 100_000));
-
-  private static SummaryRow row(String measure, String unit, double mean) {
-    return Draft.of(SummaryRow.class)
-        .with(SummaryRow::option, "base")
-        .with(SummaryRow::measure, measure)
-        .with(SummaryRow::unit, unit)
-        .with(SummaryRow::mean, mean)
-        .made();
-  }
+          SampleRow.of("mass.stalk.fed", "t", 1_000),
+          SampleRow.of("money.stalk_line.revenue", "USD", 400_000),
+          SampleRow.of("money.stalk_line.crop_cost", "USD", 170_000),
+          SampleRow.of("money.stalk_line.stock_change", "USD", -20_000),
+          SampleRow.of("money.stalk_line.wages", "USD", 90_000),
+          SampleRow.of("money.stalk_line.packages", "USD", 30_000),
+          SampleRow.of("money.stalk_line.stops", "USD", 120),
+          SampleRow.of("money.stalk_line.margin", "USD", 89_880),
+          SampleRow.of("money.electricity", "USD", 20_000),
+          SampleRow.of("money.overhead", "USD", 100_000));
 
   private static List<String> said(int lines, double margin) {
     List<SummaryRow> rows = new ArrayList<>(SUMS);
-    rows.add(row("money.margin", "USD", margin));
+    rows.add(SampleRow.of("money.margin", "USD", margin));
     RunAnswer year = SampleAnswer.with(rows);
     List<Outline.Line> of = year.outline().lines().subList(0, lines);
     Outline outline = Draft.from(year.outline()).with(Outline::lines, of).made();

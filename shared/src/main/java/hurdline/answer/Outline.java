@@ -58,6 +58,11 @@ public record Outline(
   /** A store of products, and what it holds, t. */
   public record Store(String name, double holds) {}
 
+  /** Whether no other line is fed the line's crop. */
+  public boolean isAlone(Line line) {
+    return lines.stream().filter(each -> each.crop().equals(line.crop())).count() == 1;
+  }
+
   /** The machines of all lines, each once. */
   public List<String> machines() {
     return lines.stream().flatMap(line -> line.machines().stream()).distinct().toList();

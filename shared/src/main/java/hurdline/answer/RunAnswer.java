@@ -107,4 +107,9 @@ public record RunAnswer(
   public double mean(String measure) {
     return find(measure).map(SummaryRow::mean).orElse(Double.NaN);
   }
+
+  /** The same of a part of a sum, which is 0 where the plant has no such part. */
+  public double meanOr0(String measure) {
+    return find(measure).map(SummaryRow::mean).orElse(0.0);
+  }
 }

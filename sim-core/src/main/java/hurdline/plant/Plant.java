@@ -64,6 +64,13 @@ public record Plant(
         .toList();
   }
 
+  /**
+   * The forms besides a crop's own, whose bales and mass are in its measures too; none of a form.
+   */
+  public List<Crop> otherForms(String crop) {
+    return crops.stream().filter(one -> one.formOf().filter(crop::equals).isPresent()).toList();
+  }
+
   /** The crop that a form is of; a crop itself, and what is not known, as it stands. */
   public String baseOf(String crop) {
     return crops.stream()

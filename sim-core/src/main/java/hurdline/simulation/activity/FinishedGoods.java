@@ -106,8 +106,10 @@ public final class FinishedGoods {
       int packages = stores.opensWith[p];
       openedFitKg[p] = 0;
       openedTooWetKg[p] = 0;
-      for (int k = 0; k < packages; k++) {
+      if (packages > 0) {
         filling.typicalPackage(p, stores.packageKg[p], read);
+      }
+      for (int k = 0; k < packages; k++) {
         openedFitKg[p] += read.allFitKg();
         openedTooWetKg[p] += read.allKg() - read.allFitKg();
         full(p, read);

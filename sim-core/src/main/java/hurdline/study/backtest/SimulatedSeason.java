@@ -80,9 +80,9 @@ final class SimulatedSeason implements Trace {
         case FED -> {
           take(at, Measure.MASS_FED.of(of.of()), outcome.weekColumns(), outcome.weeks());
           double bales = outcome.value(Measure.INTAKE_FED.of(of.of()));
-          for (String form : otherForms(of.of())) {
-            less(at, Measure.MASS_FED.of(form), outcome.weekColumns(), outcome.weeks());
-            bales -= outcome.value(Measure.INTAKE_FED.of(form));
+          for (Crop form : plant.otherForms(of.of())) { // records count each form by itself
+            less(at, Measure.MASS_FED.of(form.name()), outcome.weekColumns(), outcome.weeks());
+            bales -= outcome.value(Measure.INTAKE_FED.of(form.name()));
           }
           if (!of.unit().equals("t")) {
             inBales(at, bales);
@@ -97,13 +97,6 @@ final class SimulatedSeason implements Trace {
       }
     }
     return values;
-  }
-
-  /** A crop's measures are of all its forms; what is counted in records is of one. */
-  private List<String> otherForms(String crop) {
-    return plant.baseOf(crop).equals(crop)
-        ? plant.forms(crop).stream().map(Crop::name).filter(form -> !form.equals(crop)).toList()
-        : List.of();
   }
 
   private void less(int at, String measure, List<Outcome.Column> columns, double[][] periods) {

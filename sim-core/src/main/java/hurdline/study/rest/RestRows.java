@@ -67,12 +67,10 @@ final class RestRows {
   /** Of a crop in several forms what each by itself was fed, as records have it. */
   private double[] fed(String crop) {
     double[] own = series(Measure.INTAKE_FED.of(crop)).clone();
-    if (plant.baseOf(crop).equals(crop)) {
-      for (Crop form : plant.forms(crop)) {
-        double[] others = series(Measure.INTAKE_FED.of(form.name()));
-        for (int at = 0; at < own.length && !form.name().equals(crop); at++) {
-          own[at] -= others[at];
-        }
+    for (Crop form : plant.otherForms(crop)) {
+      double[] others = series(Measure.INTAKE_FED.of(form.name()));
+      for (int at = 0; at < own.length; at++) {
+        own[at] -= others[at];
       }
     }
     return own;
